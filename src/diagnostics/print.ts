@@ -1,0 +1,33 @@
+import { type Diagnostic, inOrder } from './diagnostic.js';
+
+/** At most this many are printed; the rest are counted. */
+const MOST = 50;
+
+/**
+ * The text an author reads: place, rule, message, the line itself with a caret under the fault, hints.
+ *
+ * @param sources the text of each file named, by its name; a file not there is printed without its line
+ */
+export function printDiagnostics(
+  diagnostics: readonly Diagnostic[],
+  sources: ReadonlyMap<string, string>,
+): string {
+  const ordered = inOrder(diagnostics);
+  const shown = ordered.slice(0, MOST).map((d) => printOne(d, sources.get(d.file)));
+  const rest = ordered.length - shown.length;
+  if (rest > 0) shown.push(`… and ${rest} more`);
+  return shown.join('\n');
+}
+
+function printOne(d: Diagnostic, source: string | undefined): string {
+  const lines = [`${d.file}:${d.start.line}:${d.start.column}: ${d.severity}[${d.rule}] ${d.message}`];
+  const text = source?.split(/\r?\n/)[d.start.line - 1];
+  if (text !== undefined && text.length <= 200) {
+    const number = String(d.start.line);
+    const indent = text.slice(0, d.start.column - 1).replace(/[^\t]/g, ' ');
+    lines.push(`  ${number} | ${text}`);
+    lines.push(`  ${' '.repeat(number.length)} | ${indent}${'^'.repeat(Math.max(1, d.length ?? 1))}`);
+  }
+  for (const hint of d.hints) lines.push(`  hint: ${hint}`);
+  return lines.join('\n');
+}
