@@ -1,0 +1,95 @@
+import { create, evaluateDependencies, type MathNode, parseDependencies } from 'mathjs/number';
+
+/** Names a formula may call, and nothing else: no import, no assignment, no units, no nested evaluation. */
+const FUNCTIONS = new Set([
+  'sqrt',
+  'sin',
+  'cos',
+  'tan',
+  'asin',
+  'acos',
+  'atan2',
+  'abs',
+  'floor',
+  'ceil',
+  'round',
+  'min',
+  'max',
+]);
+const NODES = new Set(['OperatorNode', 'SymbolNode', 'ConstantNode', 'ParenthesisNode', 'FunctionNode']);
+const OPERATORS = new Set(['+', '-', '*', '/', '^']);
+const LONGEST = 400;
+
+const maths = create({ ...parseDependencies, ...evaluateDependencies }, {});
+const parsed = new Map<string, MathNode>();
+
+/** Numbers by symbol. */
+export type Scope = Readonly<Record<string, number>>;
+
+/** A formula that is not plain arithmetic; the message says which part. */
+export class FormulaError extends Error {
+  override readonly name = 'FormulaError';
+}
+
+/**
+ * Value of a formula's right-hand side, such as `m*(z + n)/2`; a left-hand side `a = …` is allowed and ignored.
+ * Angles are radians. `pi` is known.
+ *
+ * @throws {FormulaError} for anything but arithmetic, an unknown symbol, or a result that is no finite number
+ */
+export function evaluateFormula(text: string, scope: Scope): number {
+  const value: unknown = parseFormula(text)
+    .compile()
+    .evaluate({ ...scope });
+  if (typeof value !== 'number' || !Number.isFinite(value))
+    throw new FormulaError(`"${text}" has no finite value`);
+  return value;
+}
+
+/** Symbols that a formula's right-hand side needs, `pi` and function names apart. */
+export function symbolsOf(text: string): string[] {
+  const names = new Set<string>();
+  parseFormula(text).traverse((node, path) => {
+    const name = (node as { name?: string }).name;
+    if (node.type === 'SymbolNode' && path !== 'fn' && name !== undefined && name !== 'pi') names.add(name);
+  });
+  return [...names];
+}
+
+/** The right-hand side with each symbol replaced by its number as the reader is shown it. */
+export function withNumbers(text: string, shown: Readonly<Record<string, string>>): string {
+  return rightSide(text).replace(/[A-Za-z_][A-Za-z_0-9]*/g, (name) =>
+    Object.hasOwn(shown, name) ? (shown[name] ?? name) : name,
+  );
+}
+
+function rightSide(text: string): string {
+  return text.slice(text.indexOf('=') + 1).trim();
+}
+
+function parseFormula(text: string): MathNode {
+  const known = parsed.get(text);
+  if (known) return known;
+  if (text.length > LONGEST) throw new FormulaError(`a formula may have ${LONGEST} characters at most`);
+  let tree: MathNode;
+  try {
+    tree = maths.parse(rightSide(text));
+  } catch (error) {
+    throw new FormulaError(`"${text}" cannot be read: ${(error as Error).message}`);
+  }
+  tree.traverse(refuseAllButArithmetic);
+  parsed.set(text, tree);
+  return tree;
+}
+
+function refuseAllButArithmetic(node: MathNode, path: string): void {
+  const { type, op, name } = node as { type: string; op?: string; name?: string };
+  if (!NODES.has(type))
+    throw new FormulaError(`${type.replace('Node', '').toLowerCase()} is not allowed in a formula`);
+  if (type === 'OperatorNode' && !OPERATORS.has(op ?? ''))
+    throw new FormulaError(`${op} is not allowed in a formula`);
+  if (type === 'FunctionNode' && !FUNCTIONS.has(name ?? ''))
+    throw new FormulaError(`${name}() is not a function of formulas`);
+  if (type === 'SymbolNode' && path !== 'fn' && FUNCTIONS.has(name ?? ''))
+    throw new FormulaError(`${name} needs a value in brackets`);
+}

@@ -1,0 +1,35 @@
+/** Circles and holes found by trying every hole: divisions x movement must be exactly the head's ratio in turns. */
+export function settingsByTrial(divisions: number, ratio: number, circles: readonly number[]) {
+  const settings: { holes: number; circle: number }[] = [];
+  let turns = 0;
+  while ((turns + 1) * divisions <= ratio) turns++;
+  for (const circle of circles)
+    for (let holes = 0; holes < circle; holes++)
+      if (divisions * (turns * circle + holes) === ratio * circle) settings.push({ holes, circle });
+  return { turns, settings };
+}
+
+/** The crank moved division by division, counting spaces and carrying a turn whenever the circle is full. */
+export function crankByStepping(divisions: number, turns: number, holes: number, circle: number) {
+  const places: { turns: number; holes: number }[] = [{ turns: 0, holes: 0 }];
+  let place = { turns: 0, holes: 0 };
+  for (let cut = 1; cut <= divisions; cut++) {
+    const spaces = place.holes + holes;
+    const carry = spaces >= circle ? 1 : 0;
+    place = { turns: place.turns + turns + carry, holes: spaces - carry * circle };
+    places.push(place);
+  }
+  return places;
+}
+
+/** Depth taken off pass by pass, in whole ten-thousandths of a millimetre, until none is left; the count. */
+export function passesByTakingOff(depth: number, largest: number): number {
+  let left = Math.round(depth * 10_000);
+  const bite = Math.round(largest * 10_000);
+  let count = 0;
+  while (left > 0) {
+    left -= bite;
+    count++;
+  }
+  return count;
+}
