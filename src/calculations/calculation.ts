@@ -1,0 +1,51 @@
+import type { FormulaId } from '../handbook/formulas.js';
+import type { Citation } from '../handbook/record.js';
+import type { Quantities, ValuesOf } from './quantity.js';
+
+/** One value a calculation finds. */
+export interface FoundQuantity {
+  readonly symbol?: string;
+  readonly unit: string;
+  readonly name: string;
+}
+
+/** The handbook's word on one found value: a formula by name, or a value from a table or a count. */
+export type Proof<G, F> =
+  | { readonly of: keyof F & string; readonly formula: FormulaId }
+  | {
+      readonly of: keyof F & string;
+      readonly source: Citation;
+      readonly value: (given: G) => unknown;
+      readonly within?: number;
+    };
+
+/** A line of the working: a formula `a = …`, typeset with its numbers, or a sentence. */
+export type Step = string | { readonly say: string };
+
+/** A wrong way people really go: what it gives, and a sentence in shop terms. */
+export interface Slip {
+  readonly of: string;
+  readonly formula: string;
+  readonly says: string;
+}
+
+/** One thing the trade works out, by two routes. */
+export interface Calculation<G extends Quantities = Quantities, F = Record<string, unknown>> {
+  readonly name: string;
+  readonly title: string;
+  readonly given: G;
+  readonly found: Readonly<Record<keyof F & string, FoundQuantity>>;
+  /** Refuses combinations that no single value shows to be wrong. */
+  readonly refuse?: (given: ValuesOf<G>) => void;
+  /** Route A, the geometry. */
+  readonly work: (given: ValuesOf<G>) => F;
+  /** Route B, the handbook. */
+  readonly proofs: readonly Proof<ValuesOf<G>, F>[];
+  readonly working: readonly Step[] | ((given: ValuesOf<G>, found: F) => readonly Step[]);
+  readonly slips?: Readonly<Record<string, Slip>>;
+}
+
+/** Declares a calculation; only ties the types together. */
+export function calculation<G extends Quantities, F>(definition: Calculation<G, F>): Calculation {
+  return definition as unknown as Calculation;
+}
