@@ -1,4 +1,30 @@
-import { create, evaluateDependencies, type MathNode, parseDependencies } from 'mathjs/number';
+import {
+  absDependencies,
+  acosDependencies,
+  addDependencies,
+  asinDependencies,
+  atan2Dependencies,
+  ceilDependencies,
+  cosDependencies,
+  create,
+  divideDependencies,
+  evaluateDependencies,
+  floorDependencies,
+  type MathNode,
+  maxDependencies,
+  minDependencies,
+  multiplyDependencies,
+  parseDependencies,
+  piDependencies,
+  powDependencies,
+  roundDependencies,
+  sinDependencies,
+  sqrtDependencies,
+  subtractDependencies,
+  tanDependencies,
+  unaryMinusDependencies,
+  unaryPlusDependencies,
+} from 'mathjs/number';
 
 /** Names a formula may call, and nothing else: no import, no assignment, no units, no nested evaluation. */
 const FUNCTIONS = new Set([
@@ -20,7 +46,34 @@ const NODES = new Set(['OperatorNode', 'SymbolNode', 'ConstantNode', 'Parenthesi
 const OPERATORS = new Set(['+', '-', '*', '/', '^']);
 const LONGEST = 400;
 
-const maths = create({ ...parseDependencies, ...evaluateDependencies }, {});
+const maths = create(
+  {
+    ...absDependencies,
+    ...acosDependencies,
+    ...addDependencies,
+    ...asinDependencies,
+    ...atan2Dependencies,
+    ...ceilDependencies,
+    ...cosDependencies,
+    ...divideDependencies,
+    ...evaluateDependencies,
+    ...floorDependencies,
+    ...maxDependencies,
+    ...minDependencies,
+    ...multiplyDependencies,
+    ...parseDependencies,
+    ...piDependencies,
+    ...powDependencies,
+    ...roundDependencies,
+    ...sinDependencies,
+    ...sqrtDependencies,
+    ...subtractDependencies,
+    ...tanDependencies,
+    ...unaryMinusDependencies,
+    ...unaryPlusDependencies,
+  },
+  {},
+);
 const parsed = new Map<string, MathNode>();
 
 /** Numbers by symbol. */

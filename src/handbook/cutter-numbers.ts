@@ -13,3 +13,8 @@ export const diametralSeries = [
   { number: 7, from: 14, to: 16 },
   { number: 8, from: 12, to: 13 },
 ] as const;
+
+/** The row of the diametral-pitch series that serves a count of teeth, 12 or more. */
+export function cutterRow(teeth: number) {
+  return diametralSeries.find((row) => teeth >= row.from && (row.to === null || teeth <= row.to));
+}

@@ -50,6 +50,27 @@ export const formulas = {
       },
     ],
   },
+  travel: {
+    title: 'Travel of the slide past a round cutter',
+    formula: 'T = b + 2*sqrt(h*(D - h)) + 2*c',
+    source: derived('blank, and approach and clearance at each end'),
+    worked: [
+      {
+        given: { b: 10, h: 2, D: 10, c: 1 },
+        result: 20,
+        tolerance: 1e-12,
+        source: derived('approach 4 by 2 × 8 = 16'),
+      },
+    ],
+  },
+  'dial-divisions': {
+    title: 'Divisions of a dial that reads depth',
+    formula: 'N = h/w',
+    source: derived('depth shared into divisions'),
+    worked: [
+      { given: { h: 2.36, w: 0.02 }, result: 118, tolerance: 1e-9, source: derived('118 × 0.02 = 2.36') },
+    ],
+  },
   hump: {
     title: 'Root left high by a short travel',
     formula: 'u = D/2 - sqrt((D/2)^2 - s^2)',

@@ -1,0 +1,72 @@
+import { CommandError } from '../diagnostics/errors.js';
+import { nearest } from '../diagnostics/suggest.js';
+import type { Calculation } from './calculation.js';
+import { sectorArms, simple, tally } from './dividing.js';
+import { convert, cutterNumber } from './modules.js';
+import { hump, overTravel, passes, spindleSpeed, stack } from './setup.js';
+import { addendumFactor, centreDistance, pinionBlank, wheelBlank } from './wheels.js';
+
+/** Every calculation, in the order of the trade. */
+export const catalogue: readonly Calculation[] = [
+  convert,
+  addendumFactor,
+  wheelBlank,
+  pinionBlank,
+  centreDistance,
+  cutterNumber,
+  simple,
+  tally,
+  sectorArms,
+  overTravel,
+  hump,
+  stack,
+  passes,
+  spindleSpeed,
+];
+
+/**
+ * The calculation of a name.
+ *
+ * @throws {CommandError} when there is none, with the nearest name
+ */
+export function findCalculation(name: string): Calculation {
+  const found = catalogue.find((one) => one.name === name);
+  if (found) return found;
+  const near = nearest(
+    name,
+    catalogue.map((one) => one.name),
+  );
+  throw new CommandError(`no calculation is called ${JSON.stringify(name.slice(0, 60))}`, [
+    near ? `Did you mean ${near}?` : 'See benchleaf list calculations.',
+  ]);
+}
+
+/** A calculation as `benchleaf list calculations --json` shows it. */
+export interface CalculationEntry {
+  readonly name: string;
+  readonly title: string;
+  readonly given: readonly {
+    key: string;
+    symbol?: string;
+    unit: string;
+    name: string;
+    accepts: string;
+    default?: unknown;
+    optional?: true;
+  }[];
+  readonly found: readonly { key: string; symbol?: string; unit: string; name: string }[];
+}
+
+/** All calculations, with what each is given and finds. */
+export function listCalculations(): CalculationEntry[] {
+  return catalogue.map(({ name, title, given, found }) => ({
+    name,
+    title,
+    given: Object.entries(given).map(([key, { read: _, fallback, ...shown }]) => ({
+      key,
+      ...shown,
+      ...(fallback === undefined ? {} : { default: fallback }),
+    })),
+    found: Object.entries(found).map(([key, quantity]) => ({ key, ...quantity })),
+  }));
+}

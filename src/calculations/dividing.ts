@@ -1,0 +1,135 @@
+import { crankAfter, simpleIndexing } from '../geometry/indexing.js';
+import { crankByStepping, settingsByTrial } from '../handbook/counting.js';
+import type { Citation } from '../handbook/record.js';
+import { formatAngle } from '../units/angle.js';
+import { calculation } from './calculation.js';
+import { whole, wholes } from './quantity.js';
+
+const divisions = whole('N', 'divisions', 2, 10_000);
+const ratio = whole('R', 'turns of the crank for one turn of the work', 1, 1000);
+const circles = wholes('circles of holes', 2, 1000);
+const byTrial: Citation = {
+  work: 'derived',
+  at: 'every hole tried: divisions × movement = ratio, in whole spaces',
+};
+
+const reason = { unit: '', name: 'why it is not possible' };
+
+function reasonNone(count: number, head: number): string {
+  return `${head}/${count} of a turn comes out in whole spaces on none of these circles`;
+}
+
+export const simple = calculation({
+  name: 'dividing.simple',
+  title: 'Simple indexing',
+  given: { divisions, ratio, circles },
+  found: {
+    possible: { unit: '', name: 'possible' },
+    turns: { symbol: 'w', unit: 'turns', name: 'whole turns' },
+    settings: { unit: 'spaces', name: 'spaces, on each circle that serves' },
+    reason,
+  },
+  work: (g) => {
+    const { turns, settings } = simpleIndexing(g.divisions, g.ratio, g.circles);
+    const possible = settings.length > 0;
+    return possible
+      ? { possible, turns, settings }
+      : { possible, turns, settings, reason: reasonNone(g.divisions, g.ratio) };
+  },
+  proofs: [
+    {
+      of: 'possible',
+      source: byTrial,
+      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings.length > 0,
+    },
+    { of: 'turns', source: byTrial, value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).turns },
+    {
+      of: 'settings',
+      source: byTrial,
+      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings,
+    },
+  ],
+  working: (g, found) => [
+    { say: `Turns for one division: ${g.ratio} ÷ ${g.divisions}.` },
+    ...(found.possible
+      ? found.settings.map(({ holes, circle }) => ({
+          say: `${found.turns} whole turns and ${holes} spaces on the ${circle}-hole circle. Check: ${g.divisions} × ${found.turns * circle + holes} = ${g.ratio} × ${circle}.`,
+        }))
+      : [{ say: `Not possible: ${reasonNone(g.divisions, g.ratio)}.` }]),
+  ],
+});
+
+export const tally = calculation({
+  name: 'dividing.tally',
+  title: 'Tally of crank readings, with quarter marks',
+  given: { divisions: whole('N', 'divisions', 2, 2000), ratio, circles },
+  found: {
+    possible: { unit: '', name: 'possible' },
+    circle: { unit: 'holes', name: 'circle used' },
+    rows: { unit: '', name: 'reading after each division' },
+    reason,
+  },
+  work: (g) => {
+    const setting = simpleIndexing(g.divisions, g.ratio, g.circles).settings[0];
+    if (!setting)
+      return { possible: false, circle: null, rows: [], reason: reasonNone(g.divisions, g.ratio) };
+    const rows = Array.from({ length: g.divisions + 1 }, (_, tooth) => ({
+      tooth,
+      ...crankAfter(tooth, g.divisions, g.ratio, setting.circle),
+      degrees: (360 * tooth) / g.divisions,
+      angle: formatAngle((360 * tooth) / g.divisions),
+      quarter: (4 * tooth) % g.divisions === 0,
+    }));
+    return { possible: true, circle: setting.circle, rows };
+  },
+  proofs: [
+    {
+      of: 'rows',
+      source: { work: 'derived', at: 'the crank moved one division at a time, spaces counted and carried' },
+      value: (g) => {
+        const { turns, settings } = settingsByTrial(g.divisions, g.ratio, g.circles);
+        const first = settings[0];
+        const places = first ? crankByStepping(g.divisions, turns, first.holes, first.circle) : [];
+        return places.map((place, tooth) => ({
+          tooth,
+          ...place,
+          degrees: (360 * tooth) / g.divisions,
+          angle: formatAngle((360 * tooth) / g.divisions),
+          quarter: [0, 1, 2, 3, 4].some((quarter) => 4 * tooth === quarter * g.divisions),
+        }));
+      },
+    },
+  ],
+  working: (_, found) => [
+    {
+      say: found.possible
+        ? `Readings on the ${found.circle}-hole circle, added from the start and never rounded.`
+        : 'Not possible on these circles.',
+    },
+  ],
+});
+
+export const sectorArms = calculation({
+  name: 'dividing.sectorArms',
+  title: 'Holes between the sector arms',
+  given: { holes: whole('k', 'spaces to move', 1, 1000) },
+  found: {
+    holesBetween: { symbol: 'q', unit: 'holes', name: 'holes inside the arms, the pin’s own among them' },
+  },
+  work: (g) => ({ holesBetween: g.holes + 1 }),
+  proofs: [
+    {
+      of: 'holesBetween',
+      source: { work: 'derived', at: 'holes counted from nought' },
+      value: (g) => Array.from({ length: g.holes + 1 }, (_, hole) => hole).length,
+    },
+  ],
+  working: ['q = k + 1'],
+  slips: {
+    fencePost: {
+      of: 'holesBetween',
+      formula: 'k',
+      says: 'Count spaces. The hole the pin is in is nought, not one.',
+    },
+  },
+});

@@ -1,0 +1,113 @@
+import { isDeepStrictEqual } from 'node:util';
+import { DisagreementError } from '../diagnostics/errors.js';
+import { evaluateFormula, symbolsOf, withNumbers } from '../formula/formula.js';
+import { formulas } from '../handbook/formulas.js';
+import type { Citation } from '../handbook/record.js';
+import { sources } from '../handbook/sources.js';
+import type { Calculation, Proof, Step } from './calculation.js';
+import { findCalculation } from './catalogue.js';
+import { readGiven } from './quantity.js';
+
+/** One found value held against the handbook. */
+export interface Check {
+  readonly of: string;
+  readonly source: string;
+  readonly value: unknown;
+  /** Largest difference allowed; 0 for exact things. */
+  readonly within: number;
+  readonly agrees: boolean;
+}
+
+/** A worked calculation: found values unrounded, in the units the catalogue states. */
+export interface Worked {
+  readonly calculation: string;
+  readonly given: Readonly<Record<string, unknown>>;
+  readonly found: Readonly<Record<string, unknown>>;
+  readonly checks: readonly Check[];
+  readonly working: readonly string[];
+}
+
+/**
+ * Works one calculation of the catalogue by both routes.
+ *
+ * @param name such as `wheel.blank`
+ * @param given numbers, lists, or strings as typed (`1/32in`, `15,16,17`)
+ * @throws {CommandError} unknown calculation; {InputError} a value that is not accepted;
+ *   {DisagreementError} the two routes differ
+ */
+export function work(name: string, given: Readonly<Record<string, unknown>>): Worked {
+  const calculation = findCalculation(name);
+  const values = readGiven(calculation.given, given);
+  calculation.refuse?.(values);
+  const found = calculation.work(values);
+  const scope = symbolValues(calculation, values, found);
+  const checks = calculation.proofs.map((proof) => check(proof, values, scope, found));
+  const wrong = checks.find((one) => !one.agrees);
+  if (wrong)
+    throw new DisagreementError(
+      `${name}: ${wrong.of} is ${JSON.stringify(found[wrong.of])}, but ${wrong.source} gives ${JSON.stringify(wrong.value)}`,
+    );
+  const steps =
+    typeof calculation.working === 'function' ? calculation.working(values, found) : calculation.working;
+  return { calculation: name, given: values, found, checks, working: steps.map((step) => line(step, scope)) };
+}
+
+/** Numbers by symbol, of what is given and what is found. */
+export function symbolValues(
+  calculation: Calculation,
+  ...sets: readonly Readonly<Record<string, unknown>>[]
+) {
+  const scope: Record<string, number> = {};
+  for (const [key, { symbol }] of [
+    ...Object.entries(calculation.given),
+    ...Object.entries(calculation.found),
+  ])
+    for (const values of sets) {
+      const value = values[key];
+      if (symbol && typeof value === 'number') scope[symbol] = value;
+    }
+  return scope;
+}
+
+function check(
+  proof: Proof<Readonly<Record<string, unknown>>, Record<string, unknown>>,
+  given: Readonly<Record<string, unknown>>,
+  scope: Readonly<Record<string, number>>,
+  found: Readonly<Record<string, unknown>>,
+): Check {
+  const record = 'formula' in proof ? formulas[proof.formula] : undefined;
+  const value = record
+    ? evaluateFormula(record.formula, scope)
+    : (proof as { value: (g: typeof given) => unknown }).value(given);
+  // Formulas are the same sum in another order: they differ by rounding of the last bits only.
+  const within = record ? 1e-9 : ((proof as { within?: number }).within ?? 0);
+  const cited: Citation = record ? record.source : (proof as { source: Citation }).source;
+  return {
+    of: proof.of,
+    source: `${sources[cited.work]}; ${cited.at}`,
+    value,
+    within,
+    agrees: agrees(found[proof.of], value, within),
+  };
+}
+
+/** Same within an allowance that grows with numbers above 1; lists item by item; all else exactly the same. */
+function agrees(a: unknown, b: unknown, within: number): boolean {
+  if (typeof a === 'number' && typeof b === 'number')
+    return Math.abs(a - b) <= within * Math.max(1, Math.abs(a));
+  if (within > 0 && Array.isArray(a) && Array.isArray(b))
+    return a.length === b.length && a.every((item, place) => agrees(item, b[place], within));
+  return isDeepStrictEqual(a, b);
+}
+
+function line(step: Step, scope: Readonly<Record<string, number>>): string {
+  if (typeof step !== 'string') return step.say;
+  const needed = symbolsOf(step);
+  const shown = Object.fromEntries(needed.map((symbol) => [symbol, figures(scope[symbol])]));
+  return `${step} = ${withNumbers(step, shown)} = ${figures(evaluateFormula(step, scope))}`;
+}
+
+/** Seven significant figures: more than any sheet prints, fewer than binary dust. */
+function figures(value: number | undefined): string {
+  return value === undefined ? '?' : String(Number(value.toPrecision(7)));
+}
