@@ -121,7 +121,11 @@ export const stack = calculation({
       },
     },
   ],
-  working: ['q = floor((T - 2*sqrt(h*(D - h)) - 2*c - k)/t)'],
+  working: (_, found) => [
+    'g = sqrt(h*(D - h))',
+    'q = (T - 2*sqrt(h*(D - h)) - 2*c - k)/t',
+    { say: found.possible ? `Whole blanks only: ${found.blanks}.` : 'Not possible: no whole blank fits.' },
+  ],
 });
 
 export const passes = calculation({

@@ -12,7 +12,7 @@ export function humpLeft(cutterDiameter: number, short: number): number {
   return (short * short) / (radius + Math.sqrt((radius - short) * (radius + short)));
 }
 
-/** Depths of equal-as-possible passes: all the largest but the last, which takes what is left, mm. */
+/** Depths of the passes, mm: each the largest, but for the last, which takes what is left. */
 export function passDepths(depth: number, largest: number): number[] {
   const passes: number[] = [];
   // A remainder of rounding dust is no pass.

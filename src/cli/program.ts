@@ -1,0 +1,91 @@
+import { readFileSync } from 'node:fs';
+import { Command, CommanderError } from 'commander';
+import { CommandError } from '../diagnostics/errors.js';
+import { listText, workText } from './text.js';
+
+/** Where a command writes. */
+export interface Streams {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
+
+/** The commands, described for a reader who has never used a terminal program before. */
+export function program({ out, err }: Streams): Command {
+  const benchleaf = new Command('benchleaf')
+    .description('Works the numbers of a model-engineering class, each by two independent routes.')
+    .version(version())
+    .showHelpAfterError('(benchleaf --help explains the commands)')
+    .configureOutput({ writeOut: out, writeErr: err })
+    .exitOverride();
+
+  benchleaf
+    .command('work')
+    .description('work one calculation, with its working and its check')
+    .argument('<calculation>', 'its name, such as wheel.blank (see: benchleaf list)')
+    .argument('[values...]', 'what it is given, each as name=value')
+    .option('--json', 'print data instead of text')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  benchleaf work wheel.blank teeth=60 leaves=8 module=0.8\n' +
+        '  benchleaf work dividing.simple divisions=56 ratio=40 circles=15,16,17,18,19,20,21\n' +
+        '  benchleaf work setup.overTravel cutterDiameter=1in depth=2.36 thickness=9.5mm',
+    )
+    .action(async (name: string, values: string[], options: { json?: true }) => {
+      const { work } = await import('../calculations/work.js');
+      const worked = work(name, readPairs(values));
+      out(options.json ? `${JSON.stringify(worked, null, 2)}\n` : workText(worked));
+    });
+
+  benchleaf
+    .command('list')
+    .description('list the calculations and what each is given')
+    .argument('[what]', 'calculations', 'calculations')
+    .option('--json', 'print data instead of text')
+    .action(async (what: string, options: { json?: true }) => {
+      if (what !== 'calculations')
+        throw new CommandError(`there is no list of ${what}`, ['Try: benchleaf list calculations']);
+      const { listCalculations } = await import('../calculations/catalogue.js');
+      const entries = listCalculations();
+      out(options.json ? `${JSON.stringify(entries, null, 2)}\n` : listText(entries));
+    });
+
+  return benchleaf;
+}
+
+/** `teeth=60 module=0.8` as given values. */
+function readPairs(pairs: readonly string[]): Record<string, string> {
+  const values: Record<string, string> = Object.create(null);
+  for (const pair of pairs) {
+    const at = pair.indexOf('=');
+    if (at < 1)
+      throw new CommandError(`${JSON.stringify(pair)} is not of the form name=value`, [
+        'Write for instance teeth=60',
+      ]);
+    const key = pair.slice(0, at);
+    if (key in values) throw new CommandError(`${key} is given twice`);
+    values[key] = pair.slice(at + 1);
+  }
+  return values;
+}
+
+/** Runs the command line and returns its exit code: 0 done, 1 content, 2 command, 3 machine. */
+export async function run(words: readonly string[], streams: Streams): Promise<number> {
+  try {
+    await program(streams).parseAsync([...words], { from: 'user' });
+    return 0;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    const { name, message, hints } = error as Error & { hints?: readonly string[] };
+    const code = { InputError: 2, CommandError: 2, MachineError: 3, ContentError: 1, DisagreementError: 1 }[
+      name
+    ];
+    if (code === undefined) throw error;
+    streams.err(`benchleaf: ${[message, ...(hints ?? [])].join('. ')}\n`);
+    return code;
+  }
+}
+
+function version(): string {
+  const file = new URL('../../package.json', import.meta.url);
+  return (JSON.parse(readFileSync(file, 'utf8')) as { version: string }).version;
+}

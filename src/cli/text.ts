@@ -1,0 +1,41 @@
+import type { CalculationEntry } from '../calculations/catalogue.js';
+import type { Worked } from '../calculations/work.js';
+
+/** A worked calculation as a person reads it: what was found, the working, and the check. */
+export function workText(worked: Worked): string {
+  const lines = [worked.calculation, ''];
+  for (const [key, value] of Object.entries(worked.found)) lines.push(...foundLines(key, value));
+  lines.push('', 'Working', ...worked.working.map((line) => `  ${line}`), '', 'Check by a second route');
+  for (const check of worked.checks) lines.push(`  ${check.of}: agrees (${check.source})`);
+  return `${lines.join('\n')}\n`;
+}
+
+function foundLines(key: string, value: unknown): string[] {
+  if (Array.isArray(value) && typeof value[0] === 'object')
+    return [`  ${key}:`, ...value.map((row) => `    ${rowText(row)}`)];
+  return [`  ${key}: ${plain(value)}`];
+}
+
+function rowText(row: object): string {
+  return Object.entries(row)
+    .map(([key, value]) => `${key} ${plain(value)}`)
+    .join(', ');
+}
+
+function plain(value: unknown): string {
+  if (Array.isArray(value)) return value.map(plain).join(', ') || 'none';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return typeof value === 'number' ? String(Number(value.toPrecision(7))) : String(value ?? 'none');
+}
+
+/** The calculations with what each is given, for a person. */
+export function listText(entries: readonly CalculationEntry[]): string {
+  const lines = entries.flatMap(({ name, title, given }) => [
+    `${name}: ${title}`,
+    ...given.map(
+      (one) =>
+        `    ${one.key}: ${one.name}; ${one.accepts}${one.default === undefined ? (one.optional ? ' (may be left out)' : '') : ` (else ${one.default})`}`,
+    ),
+  ]);
+  return `${lines.join('\n')}\n`;
+}
