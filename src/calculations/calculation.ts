@@ -16,7 +16,8 @@ export type Proof<G, F> =
       readonly of: keyof F & string;
       readonly source: Citation;
       readonly value: (given: G) => unknown;
-      readonly within?: number;
+      /** Largest difference allowed, in the value’s own unit; none for exact things. */
+      readonly within?: number | ((given: G) => number);
     };
 
 /** A line of the working: a formula `a = …`, typeset with its numbers, or a sentence. */

@@ -3,8 +3,9 @@ import { nearest } from '../diagnostics/suggest.js';
 import type { Calculation } from './calculation.js';
 import { sectorArms, simple, tally } from './dividing.js';
 import { convert, cutterNumber } from './modules.js';
+import { pinionBlank } from './pinions.js';
 import { hump, overTravel, passes, spindleSpeed, stack } from './setup.js';
-import { addendumFactor, centreDistance, pinionBlank, wheelBlank } from './wheels.js';
+import { addendumFactor, centreDistance, wheelBlank } from './wheels.js';
 
 /** Every calculation, in the order of the trade. */
 export const catalogue: readonly Calculation[] = [

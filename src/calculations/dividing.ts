@@ -84,6 +84,16 @@ export const tally = calculation({
   },
   proofs: [
     {
+      of: 'possible',
+      source: byTrial,
+      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings.length > 0,
+    },
+    {
+      of: 'circle',
+      source: byTrial,
+      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings[0]?.circle ?? null,
+    },
+    {
       of: 'rows',
       source: { work: 'derived', at: 'the crank moved one division at a time, spaces counted and carried' },
       value: (g) => {

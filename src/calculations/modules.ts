@@ -1,15 +1,9 @@
 import { InputError } from '../diagnostics/errors.js';
 import { involuteCutter } from '../geometry/involute-cutter.js';
 import { cutterRow } from '../handbook/cutter-numbers.js';
+import { nearestModule, standardModules } from '../handbook/modules.js';
 import { calculation } from './calculation.js';
 import { choice, length, number, optional, orElse, whole } from './quantity.js';
-
-/** ISO 54 series I and II with the fine modules of clock work, mm (from memory), rising. */
-const STANDARD = [
-  0.07, 0.08, 0.09, 0.1, 0.12, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8,
-  0.85, 0.9, 0.95, 1, 1.125, 1.25, 1.375, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9,
-  10, 11, 12, 14, 16, 18, 20,
-];
 
 export const convert = calculation({
   name: 'module.convert',
@@ -34,7 +28,7 @@ export const convert = calculation({
     const module =
       g.module ??
       (g.diametralPitch === undefined ? (g.circularPitch ?? 0) / Math.PI : 25.4 / g.diametralPitch);
-    const nearest = STANDARD.reduce((best, one) =>
+    const nearest = standardModules.reduce((best, one) =>
       Math.abs(one - module) < Math.abs(best - module) ? one : best,
     );
     return {
@@ -69,8 +63,28 @@ export const convert = calculation({
     {
       of: 'diametralPitch',
       source: { work: 'derived', at: 'teeth on a wheel of one inch pitch diameter' },
-      within: 1e-6,
+      within: 1e-9,
       value: (g) => g.diametralPitch ?? 25.4 / (g.module ?? (g.circularPitch ?? 0) / Math.PI),
+    },
+    {
+      of: 'nearestStandardModule',
+      source: { work: 'iso54', at: 'series I and II and the fine modules, from memory' },
+      value: (g) =>
+        nearestModule(
+          g.module ??
+            (g.diametralPitch === undefined ? (g.circularPitch ?? 0) / Math.PI : 25.4 / g.diametralPitch),
+        ),
+    },
+    {
+      of: 'differencePercent',
+      source: { work: 'derived', at: 'ratio to the nearest standard module, less one' },
+      within: 1e-9,
+      value: (g) => {
+        const module =
+          g.module ??
+          (g.diametralPitch === undefined ? (g.circularPitch ?? 0) / Math.PI : 25.4 / g.diametralPitch);
+        return (module / nearestModule(module) - 1) * 100;
+      },
     },
   ],
   working: ['P = 25.4/m', 'p = pi*m'],

@@ -4,12 +4,12 @@ import { approach, humpLeft, passDepths } from '../geometry/travel.js';
 import { passesByTakingOff } from '../handbook/counting.js';
 import type { Citation } from '../handbook/record.js';
 import { calculation } from './calculation.js';
+import { mm } from './gearing.js';
 import { length, number, orElse } from './quantity.js';
 
 const cutterDiameter = length('D', 'cutter diameter', 1, 500);
 const depth = length('h', 'depth of cut', 0.001, 100);
 const clearance = orElse(length('c', 'clearance at each end', 0, 100), 1);
-const mm = (symbol: string, name: string) => ({ symbol, name, unit: 'mm' });
 const derived = (at: string): Citation => ({ work: 'derived', at });
 
 function refuseDeepCut(g: { readonly cutterDiameter: number; readonly depth: number }): void {
@@ -119,6 +119,13 @@ export const stack = calculation({
         while (ends + (blanks + 1) * g.blankThickness <= g.slideTravel + 1e-7 * g.blankThickness) blanks++;
         return blanks;
       },
+    },
+    {
+      of: 'possible',
+      source: derived('one blank fits, or none'),
+      value: (g) =>
+        g.blankThickness * (1 - 1e-7) <=
+        g.slideTravel - 2 * Math.sqrt(g.depth * (g.cutterDiameter - g.depth)) - 2 * g.clearance - g.backing,
     },
   ],
   working: (_, found) => [

@@ -1,20 +1,15 @@
 import { InputError } from '../diagnostics/errors.js';
 import { theoreticalAddendum } from '../geometry/epicycloid.js';
-import { pinionSizes } from '../geometry/pinion.js';
 import { touchingPitchCircles, wheelSizes } from '../geometry/wheel.js';
 import { addendumByFixedPoint } from '../handbook/addendum.js';
 import type { Citation } from '../handbook/record.js';
-import { pinionTable, wheelTable } from '../handbook/tooth-tables.js';
+import { wheelTable } from '../handbook/tooth-tables.js';
 import { calculation } from './calculation.js';
-import { choice, length, optional, orElse, whole } from './quantity.js';
-import { FACE_RADIUS, type LeafCount, PRACTICAL, pinionForms, wheelForms } from './tooth-forms.js';
+import { leaves, mm, module, table, teeth } from './gearing.js';
+import { choice, optional, orElse } from './quantity.js';
+import { FACE_RADIUS, PRACTICAL, wheelForms } from './tooth-forms.js';
 
-const teeth = whole('z', 'teeth in the wheel', 6, 1000);
-const leaves = whole('n', 'leaves in the pinion', 5, 100);
-const module = length('m', 'module', 0.05, 20);
 const article: Citation = { work: 'cycloidal-article', at: 'fixed-point form, from memory' };
-const table = (row: string): Citation => ({ work: 'cutter-table', at: row });
-const mm = (symbol: string, name: string) => ({ symbol, name, unit: 'mm' });
 
 export const addendumFactor = calculation({
   name: 'wheel.addendumFactor',
@@ -94,7 +89,7 @@ export const wheelBlank = calculation({
     {
       of: 'outsideDiameter',
       source: table('row “diameter of blank”; by leaf count, the fixed-point form'),
-      within: 1e-6,
+      within: (g) => 1e-8 * g.module,
       value: (g) =>
         g.module *
         (g.teeth +
@@ -111,7 +106,7 @@ export const wheelBlank = calculation({
     {
       of: 'depthOfCut',
       source: table('row “full tooth depth”; by leaf count, half of blank less root'),
-      within: 1e-6,
+      within: (g) => 1e-8 * g.module,
       value: (g) =>
         g.convention === 'leaves'
           ? (g.module * (1.9 * addendumByFixedPoint(g.teeth, g.leaves ?? 0) - wheelTable[g.depthForm].root)) /
@@ -119,9 +114,41 @@ export const wheelBlank = calculation({
           : g.module * wheelTable[g.depthForm].depth,
     },
     {
+      of: 'addendum',
+      source: table('half of “diameter of blank” less the pitch circle; by leaf count, the fixed-point form'),
+      within: (g) => 1e-8 * g.module,
+      value: (g) =>
+        g.module *
+        (g.convention === 'leaves'
+          ? 0.95 * addendumByFixedPoint(g.teeth, g.leaves ?? 0)
+          : wheelTable[g.depthForm].blank / 2),
+    },
+    {
+      of: 'dedendum',
+      source: table('half of the pitch circle less “root diameter”'),
+      within: 1e-9,
+      value: (g) => (-g.module * wheelTable[g.depthForm].root) / 2,
+    },
+    {
+      of: 'flankRadius',
+      source: table('row “addendum radius”; by leaf count, 1.40 of the fixed-point form'),
+      within: (g) => 1e-8 * g.module,
+      value: (g) =>
+        g.module *
+        (g.convention === 'leaves'
+          ? 1.4 * addendumByFixedPoint(g.teeth, g.leaves ?? 0)
+          : wheelTable[g.depthForm].radius),
+    },
+    {
+      of: 'anglePerTooth',
+      source: { work: 'derived', at: '21 600 minutes shared between the teeth' },
+      within: 1e-12,
+      value: (g) => 21_600 / g.teeth / 60,
+    },
+    {
       of: 'toothThickness',
       source: table('row “tooth thickness”, printed to two figures'),
-      within: 0.02,
+      within: (g) => 0.01 * g.module,
       value: (g) => g.module * wheelTable[g.depthForm].thickness,
     },
   ],
@@ -168,75 +195,6 @@ export const wheelBlank = calculation({
     },
   },
 });
-
-export const pinionBlank = calculation({
-  name: 'pinion.blank',
-  title: 'Pinion blank and depth of cut',
-  given: {
-    leaves: {
-      ...leaves,
-      accepts: 'a leaf count of 6, 7, 8, 10, 12 or 16',
-      read: (raw: unknown) => inTable(leaves.read(raw)),
-    },
-    module,
-  },
-  found: {
-    pitchDiameter: mm('d', 'pitch diameter'),
-    addendum: mm('h_a', 'addendum'),
-    outsideDiameter: mm('d_a', 'outside diameter'),
-    leafThickness: mm('s', 'leaf thickness at the pitch circle'),
-    tipRadius: mm('r', 'radius of the leaf tip'),
-    depthOfCut: mm('h', 'full depth of cut'),
-    rootDiameter: mm('d_f', 'root diameter'),
-    form: { unit: '', name: 'form of the tip' },
-  },
-  work: (g) => {
-    const leaf = pinionForms[g.leaves as LeafCount];
-    return { ...pinionSizes(g.leaves, g.module, leaf), form: leaf.form };
-  },
-  proofs: [
-    {
-      of: 'outsideDiameter',
-      source: table('row “diameter of blank”'),
-      within: 1e-9,
-      value: (g) => g.module * pinionTable[g.leaves as LeafCount].blank,
-    },
-    {
-      of: 'rootDiameter',
-      source: table('row “root diameter”'),
-      within: 1e-9,
-      value: (g) => g.module * pinionTable[g.leaves as LeafCount].root,
-    },
-    {
-      of: 'depthOfCut',
-      source: table('row “full tooth depth”; ten leaves corrected from its own blank and root'),
-      within: 1e-9,
-      value: (g) => g.module * pinionTable[g.leaves as LeafCount].depth,
-    },
-  ],
-  working: ['d_a = m*n + 2*h_a', 'd_f = d_a - 2*h'],
-  slips: {
-    wheel: {
-      of: 'outsideDiameter',
-      formula: 'm*(n + 2.76)',
-      says: 'You used the allowance for a wheel on a pinion.',
-    },
-    involute: {
-      of: 'outsideDiameter',
-      formula: 'm*(n + 2)',
-      says: 'You added 2: that is the involute rule.',
-    },
-    pitch: {
-      of: 'outsideDiameter',
-      formula: 'm*n',
-      says: 'That is the pitch diameter: the leaves stand above it.',
-    },
-  },
-});
-
-function inTable(count: number | undefined): number | undefined {
-  return count !== undefined && Object.hasOwn(pinionForms, count) ? count : undefined;
-}
 
 export const centreDistance = calculation({
   name: 'mesh.centreDistance',

@@ -8,12 +8,14 @@ import type { Calculation, Proof, Step } from './calculation.js';
 import { findCalculation } from './catalogue.js';
 import { readGiven } from './quantity.js';
 
+type Values = Readonly<Record<string, unknown>>;
+
 /** One found value held against the handbook. */
 export interface Check {
   readonly of: string;
   readonly source: string;
   readonly value: unknown;
-  /** Largest difference allowed; 0 for exact things. */
+  /** Largest difference allowed, in the value's unit; 0 for exact things. */
   readonly within: number;
   readonly agrees: boolean;
 }
@@ -70,18 +72,12 @@ export function symbolValues(
 }
 
 function check(
-  proof: Proof<Readonly<Record<string, unknown>>, Record<string, unknown>>,
-  given: Readonly<Record<string, unknown>>,
+  proof: Proof<Values, Values>,
+  given: Values,
   scope: Readonly<Record<string, number>>,
-  found: Readonly<Record<string, unknown>>,
+  found: Values,
 ): Check {
-  const record = 'formula' in proof ? formulas[proof.formula] : undefined;
-  const value = record
-    ? evaluateFormula(record.formula, scope)
-    : (proof as { value: (g: typeof given) => unknown }).value(given);
-  // Formulas are the same sum in another order: they differ by rounding of the last bits only.
-  const within = record ? 1e-9 : ((proof as { within?: number }).within ?? 0);
-  const cited: Citation = record ? record.source : (proof as { source: Citation }).source;
+  const { value, within, cited } = handbookValue(proof, given, scope);
   return {
     of: proof.of,
     source: `${sources[cited.work]}; ${cited.at}`,
@@ -91,10 +87,20 @@ function check(
   };
 }
 
-/** Same within an allowance that grows with numbers above 1; lists item by item; all else exactly the same. */
+function handbookValue(proof: Proof<Values, Values>, given: Values, scope: Readonly<Record<string, number>>) {
+  if ('formula' in proof) {
+    const { formula, source } = formulas[proof.formula];
+    const value = evaluateFormula(formula, scope);
+    // The same sum in another order: only the last bits may differ.
+    return { value, within: 1e-9 * Math.max(1, Math.abs(value)), cited: source as Citation };
+  }
+  const { value, within = 0, source } = proof;
+  return { value: value(given), within: typeof within === 'number' ? within : within(given), cited: source };
+}
+
+/** Numbers may differ by the allowance; lists are compared item by item; all else must be the same. */
 function agrees(a: unknown, b: unknown, within: number): boolean {
-  if (typeof a === 'number' && typeof b === 'number')
-    return Math.abs(a - b) <= within * Math.max(1, Math.abs(a));
+  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= within;
   if (within > 0 && Array.isArray(a) && Array.isArray(b))
     return a.length === b.length && a.every((item, place) => agrees(item, b[place], within));
   return isDeepStrictEqual(a, b);

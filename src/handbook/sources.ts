@@ -2,14 +2,12 @@
 export const sources = {
   'cutter-table':
     'A cutter maker’s wheel and pinion dimension table, “to BS 978 Part 2, NHS 56702 and 56703” (web page, read 2026)',
-  'cutter-chart':
-    'A cutter maker’s table of addendum allowances, “in accordance with BS 978 Part 2” (web page, read 2026)',
   'cycloidal-article': 'H. Sparks, Designing Cycloidal Gears, 2006, revised 2013 (from memory)',
-  'metric-gears': 'Metric Gears, metrication.com (read 2026)',
+  'bs978-2': 'BS 978-2:1952, Fine pitch gears: cycloidal type (as commonly reported, from memory)',
+  iso54: 'ISO 54:1996, Modules (from memory)',
   'rose-1887': 'J. Rose, Modern Machine-Shop Practice, vol. I, 1887, pp. 71–74',
   'bs-treatise':
     'Brown & Sharpe, Practical Treatise on Milling and Milling Machines (index tables from memory)',
-  'machinerys-1916': 'Machinery’s Handbook, 1916, angular indexing',
   'speed-table': 'Cutting Speeds, University of Arizona instrument shop (web page, read 2026)',
   groover: 'M. P. Groover, Fundamentals of Modern Manufacturing, milling problem (answers from memory)',
   derived: 'Elementary geometry',

@@ -4,22 +4,23 @@
  * check each other: addendum and dedendum against blank, root and full depth.
  */
 export const wheelTable = {
-  '2.95': { blank: 2.76, root: -3.14, depth: 2.95, thickness: 1.57 },
+  '2.95': { blank: 2.76, root: -3.14, depth: 2.95, thickness: 1.57, radius: 1.93 },
   // Printed full depth 3.38 = 1.38 + 2.00.
-  '3.38': { blank: 2.76, root: -4, depth: 3.38, thickness: 1.57 },
-  '2.45': { blank: 2.76, root: -2.14, depth: 2.45, thickness: 1.57 },
-  '3.00': { blank: 2.5, root: -3.5, depth: 3, thickness: 1.41 },
+  '3.38': { blank: 2.76, root: -4, depth: 3.38, thickness: 1.57, radius: 1.93 },
+  '2.45': { blank: 2.76, root: -2.14, depth: 2.45, thickness: 1.57, radius: 1.93 },
+  '3.00': { blank: 2.5, root: -3.5, depth: 3, thickness: 1.41, radius: 2 },
 } as const;
 
-/** The same for pinions: diameters in modules by leaf count, full depth as printed. */
+/** The same for pinions: diameters in modules by leaf count, full depth as printed,
+ * and the leaf's share of the circular pitch. */
 export const pinionTable = {
-  6: { blank: 7.71, root: 2.84, depth: 2.435 },
-  7: { blank: 8.71, root: 3.3, depth: 2.705 },
-  8: { blank: 9.71, root: 4.2, depth: 2.755 },
+  6: { blank: 7.71, root: 2.84, depth: 2.435, share: 1 / 3 },
+  7: { blank: 8.71, root: 3.3, depth: 2.705, share: 1 / 3 },
+  8: { blank: 9.71, root: 4.2, depth: 2.755, share: 1 / 3 },
   // The page prints 2.755 for ten leaves; its own blank and root make (11.61 - 5.90)/2 = 2.855, which is followed.
-  10: { blank: 11.61, root: 5.9, depth: 2.855 },
-  12: { blank: 13.61, root: 7.8, depth: 2.905 },
-  16: { blank: 17.61, root: 11.8, depth: 2.905 },
+  10: { blank: 11.61, root: 5.9, depth: 2.855, share: 2 / 5 },
+  12: { blank: 13.61, root: 7.8, depth: 2.905, share: 2 / 5 },
+  16: { blank: 17.61, root: 11.8, depth: 2.905, share: 2 / 5 },
 } as const;
 
 /** The ten-leaf depth as printed, kept because it disagrees. */

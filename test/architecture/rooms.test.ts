@@ -1,0 +1,55 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+
+/** The rooms in order: one may import those before it. */
+const ROOMS = ['units', 'diagnostics', 'formula', 'geometry', 'handbook', 'calculations', 'cli'];
+/** Two routes, no shared code. */
+const STRANGERS = [
+  ['geometry', 'handbook'],
+  ['geometry', 'formula'],
+];
+const ONLY_IN: Record<string, string[]> = { mathjs: ['formula'], commander: ['cli'] };
+
+const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>
+  name.endsWith('.ts'),
+);
+const imports = files.flatMap((file) =>
+  [...readFileSync(`src/${file}`, 'utf8').matchAll(/(?:from|import\()\s*'([^']+)'/g)].map(([, to = '']) => ({
+    file,
+    to,
+  })),
+);
+
+it('every room is known', () =>
+  expect(
+    [...new Set(files.filter((file) => file.includes('/')).map((file) => file.split('/')[0]))].sort(),
+  ).toEqual([...ROOMS].sort()));
+
+it('imports run one way', () => {
+  const wrong = imports.filter(({ file, to }) => {
+    const here = file.split('/')[0] ?? '';
+    const there = /^\.\.\/([a-z]+)\//.exec(to)?.[1];
+    if (!there || !file.includes('/')) return false;
+    return (
+      ROOMS.indexOf(there) >= ROOMS.indexOf(here) ||
+      STRANGERS.some((pair) => pair.includes(here) && pair.includes(there))
+    );
+  });
+  expect(wrong).toEqual([]);
+});
+
+it('each package stays in its room', () => {
+  const wrong = imports.filter(({ file, to }) => {
+    const rooms = ONLY_IN[to.split('/')[0] ?? ''];
+    return rooms && !rooms.includes(file.split('/')[0] ?? '');
+  });
+  expect(wrong).toEqual([]);
+});
+
+it('no file is over 300 lines, and half are 80 or less', () => {
+  const lengths = files
+    .map((file) => readFileSync(`src/${file}`, 'utf8').split('\n').length)
+    .sort((a, b) => a - b);
+  expect(lengths.at(-1)).toBeLessThanOrEqual(300);
+  expect(lengths[lengths.length >> 1]).toBeLessThanOrEqual(80);
+});

@@ -1,0 +1,161 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { catalogue, findCalculation } from '../../src/calculations/catalogue.js';
+import { symbolValues } from '../../src/calculations/work.js';
+import { evaluateFormula } from '../../src/formula/formula.js';
+import { CommandError, InputError, listCalculations, work } from '../../src/index.js';
+
+const sensible: Record<string, Record<string, unknown>> = {
+  'module.convert': { module: 0.8 },
+  'wheel.addendumFactor': { teeth: 60, leaves: 8 },
+  'wheel.blank': { teeth: 60, leaves: 8, module: 0.8 },
+  'pinion.blank': { leaves: 8, module: 0.8 },
+  'mesh.centreDistance': { teeth: 60, leaves: 8, module: 0.8 },
+  'involute.cutterNumber': { teeth: 30 },
+  'dividing.simple': { divisions: 60, ratio: 40, circles: '18,39' },
+  'dividing.tally': { divisions: 60, ratio: 40, circles: '18' },
+  'dividing.sectorArms': { holes: 12 },
+  'setup.overTravel': { cutterDiameter: 24, depth: 2.36, thickness: 9.5 },
+  'setup.hump': { cutterDiameter: 24, short: 3 },
+  'setup.stack': { slideTravel: 60, cutterDiameter: 24, depth: 2.36, blankThickness: 2 },
+  'setup.passes': { depth: 2.36, largestPass: 0.9, dialPerDivision: 0.02 },
+  'cut.spindleSpeed': { cuttingSpeed: 60, diameter: 24 },
+};
+
+const nasty = [
+  -4,
+  0,
+  1e9,
+  1e300,
+  Number.NaN,
+  Number.POSITIVE_INFINITY,
+  '',
+  'abc',
+  '1/0',
+  'NaN',
+  '1e999',
+  null,
+  {},
+  [],
+  true,
+  [[]],
+];
+
+describe.each(catalogue.map((one) => one.name))('%s', (name) => {
+  const good = sensible[name] ?? {};
+
+  it('proves every value it finds', () => {
+    const { checks, found } = work(name, good);
+    expect(new Set(checks.map((check) => check.of))).toEqual(
+      new Set(Object.keys(found).filter((key) => key !== 'reason')),
+    );
+    expect(checks.every((check) => check.agrees)).toBe(true);
+  });
+
+  it('has no slip that lands on the right answer', () => {
+    const calculation = findCalculation(name);
+    const { given, found } = work(name, good);
+    for (const [id, slip] of Object.entries(calculation.slips ?? {})) {
+      const wrong = evaluateFormula(slip.formula, symbolValues(calculation, given, found));
+      expect(Math.abs(wrong - (found[slip.of] as number)), id).toBeGreaterThan(0.01);
+    }
+  });
+
+  it('refuses an unknown name, and each missing value', () => {
+    expect(() => work(name, { ...good, nosuch: 1 })).toThrow(InputError);
+    for (const key of Object.keys(good)) {
+      const { [key]: _, ...rest } = good;
+      expect(() => work(name, rest), key).toThrow(InputError);
+    }
+  });
+
+  it('refuses bad values in one line that says what is accepted', () => {
+    for (const key of Object.keys(good))
+      for (const value of nasty) {
+        if (key === 'short' && value === 0) continue; // stopping nothing short is a fair question
+        let message = '';
+        try {
+          work(name, { ...good, [key]: value });
+        } catch (error) {
+          if (!(error instanceof InputError)) throw error;
+          message = error.message;
+        }
+        expect(message, `${key} = ${String(value)}`).toMatch(
+          /^\w+: .{1,80} is not accepted; give [^\n]{3,160}$/,
+        );
+      }
+  });
+});
+
+it('20,000 random inputs: an answer both routes agree on, or a refusal', () => {
+  const names = catalogue.map((one) => one.name);
+  const value = fc.oneof(
+    fc.integer({ min: -5, max: 400 }),
+    fc.double({ min: 0, max: 120, noNaN: true }),
+    fc.double(),
+    fc.constantFrom(...nasty, '1/32in', '15,16,17', '2.76', 'module', 'leaves', '3.00'),
+    fc.array(fc.integer({ min: 0, max: 70 }), { maxLength: 8 }),
+    fc.string(),
+  );
+  let answered = 0;
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...names),
+      fc.array(value, { minLength: 8, maxLength: 8 }),
+      fc.nat(),
+      (name, values, pick) => {
+        const given: Record<string, unknown> = { ...sensible[name] };
+        const keys = Object.keys(catalogue.find((one) => one.name === name)?.given ?? {});
+        keys.forEach((key, place) => {
+          if ((pick >> place) & 1) given[key] = values[place];
+        });
+        try {
+          const { found } = work(name, given);
+          answered++;
+          for (const one of Object.values(found))
+            if (typeof one === 'number') expect(Number.isFinite(one)).toBe(true);
+        } catch (error) {
+          if (!(error instanceof InputError))
+            throw new Error(`${name} ${JSON.stringify(given)}: ${(error as Error).message}`);
+        }
+      },
+    ),
+    { numRuns: 20_000 },
+  );
+  expect(answered).toBeGreaterThan(2_000);
+});
+
+it('an unknown calculation is refused with the nearest name', () => {
+  expect(() => work('wheel.blnk', {})).toThrow(CommandError);
+  expect(() => work('constructor', {})).toThrow(CommandError);
+});
+
+it('listCalculations names every given and found value', () => {
+  const blank = listCalculations().find((one) => one.name === 'wheel.blank');
+  expect(blank?.given.map((one) => one.key)).toEqual([
+    'teeth',
+    'leaves',
+    'module',
+    'convention',
+    'depthForm',
+  ]);
+  expect(blank?.found.map((one) => one.key)).toContain('outsideDiameter');
+});
+
+describe('what the trade says must hold', () => {
+  const blank = (teeth: number, module: number) =>
+    work('wheel.blank', { teeth, module, convention: '2.76' }).found.outsideDiameter as number;
+
+  it('one more tooth is one more module of blank; twice the module is twice the blank', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 6, max: 400 }),
+        fc.double({ min: 0.1, max: 5, noNaN: true }),
+        (teeth, module) => {
+          expect(blank(teeth + 1, module) - blank(teeth, module)).toBeCloseTo(module, 8);
+          expect(blank(teeth, 2 * module)).toBeCloseTo(2 * blank(teeth, module), 8);
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,74 @@
+import { execFile } from 'node:child_process';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { listCalculations, work } from '../../src/index.js';
+
+interface Ran {
+  code: number;
+  out: string;
+  err: string;
+}
+
+const node = (words: string[]) =>
+  new Promise<Ran>((done) => {
+    execFile(process.execPath, words, (error, out, err) =>
+      done({ code: error ? Number(error.code) : 0, out, err }),
+    );
+  });
+const benchleaf = (...words: string[]) => node(['dist/cli/main.js', ...words]);
+
+// The command is tested as users run it: built.
+beforeAll(async () => {
+  const built = await node(['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json']);
+  expect(built.out).toBe('');
+});
+
+describe('benchleaf', () => {
+  it('work --json prints exactly what work() returns', async () => {
+    const { out, code } = await benchleaf(
+      'work',
+      'wheel.blank',
+      'teeth=60',
+      'leaves=8',
+      'module=0.8mm',
+      '--json',
+    );
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toEqual(
+      JSON.parse(JSON.stringify(work('wheel.blank', { teeth: 60, leaves: 8, module: 0.8 }))),
+    );
+  });
+
+  it('list calculations --json prints exactly what listCalculations() returns', async () => {
+    const { out } = await benchleaf('list', 'calculations', '--json');
+    expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(listCalculations())));
+  });
+
+  it.each([
+    [
+      ['work', 'wheel.blank', 'teeth=-4', 'leaves=8', 'module=1'],
+      'benchleaf: teeth: "-4" is not accepted; give a whole number from 6 to 1000\n',
+    ],
+    [['work', 'wheel.blank', 'teeth=60', 'teeth=61'], 'benchleaf: teeth is given twice\n'],
+    [['work', 'wheel.blnk'], 'benchleaf: no calculation is called "wheel.blnk". Did you mean wheel.blank?\n'],
+    [['list', 'spanners'], 'benchleaf: there is no list of spanners. Try: benchleaf list calculations\n'],
+  ])('%j is a wrong command: exit 2 and one line', async (words, line) => {
+    expect(await benchleaf(...words)).toEqual({ code: 2, out: '', err: line });
+  });
+
+  it('an impossible division is a result, not an error', async () => {
+    const { out, code } = await benchleaf(
+      'work',
+      'dividing.simple',
+      'divisions=97',
+      'ratio=40',
+      'circles=15,16',
+    );
+    expect(code).toBe(0);
+    expect(out).toContain('possible: no');
+  });
+
+  it('--help and --version work', async () => {
+    expect((await benchleaf('--help')).out).toContain('work one calculation');
+    expect((await benchleaf('--version')).out).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+});
