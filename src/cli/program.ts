@@ -23,6 +23,7 @@ export function program({ out, err }: Streams): Command {
     .description('work one calculation, with its working and its check')
     .argument('<calculation>', 'its name, such as wheel.blank (see: benchleaf list)')
     .argument('[values...]', 'what it is given, each as name=value')
+    .option('--kit <file>', 'take what is not given from this workshop’s kit, such as circles of holes')
     .option('--json', 'print data instead of text')
     .addHelpText(
       'after',
@@ -30,9 +31,10 @@ export function program({ out, err }: Streams): Command {
         '  benchleaf work dividing.simple divisions=56 ratio=40 circles=15,16,17,18,19,20,21\n' +
         '  benchleaf work setup.overTravel cutterDiameter=1in depth=2.36 thickness=9.5mm',
     )
-    .action(async (name: string, values: string[], options: { json?: true }) => {
+    .action(async (name: string, values: string[], options: { json?: true; kit?: string }) => {
+      const typed = readPairs(values);
       const { work } = await import('../calculations/work.js');
-      const worked = work(name, readPairs(values));
+      const worked = work(name, options.kit ? { ...(await fromKit(options.kit, name)), ...typed } : typed);
       out(options.json ? `${JSON.stringify(worked, null, 2)}\n` : workText(worked));
     });
 
@@ -49,7 +51,33 @@ export function program({ out, err }: Streams): Command {
       out(options.json ? `${JSON.stringify(entries, null, 2)}\n` : listText(entries));
     });
 
+  benchleaf
+    .command('check')
+    .description('check kits, and point at every fault')
+    .argument('<files...>', 'kit files, such as lessons/kits/harrow-lane.yaml')
+    .action(async (files: string[]) => {
+      const { checkKits } = await import('./check.js');
+      const faults = checkKits(files);
+      if (faults) throw new FaultsFound(faults);
+      out(files.map((file) => `${file}: in order\n`).join(''));
+    });
+
   return benchleaf;
+}
+
+async function fromKit(file: string, calculation: string): Promise<Record<string, unknown>> {
+  const { findCalculation } = await import('../calculations/catalogue.js');
+  const { givensFromKit } = await import('../kit/givens.js');
+  const { checkKits } = await import('./check.js');
+  const { openKit } = await import('../kit/open.js');
+  const faults = checkKits([file]);
+  if (faults) throw new FaultsFound(faults);
+  return givensFromKit(openKit(file), calculation, Object.keys(findCalculation(calculation).given));
+}
+
+/** The printed diagnostics of wrong content. */
+class FaultsFound extends Error {
+  override readonly name = 'FaultsFound';
 }
 
 /** `teeth=60 module=0.8` as given values. */
@@ -75,10 +103,12 @@ export async function run(words: readonly string[], streams: Streams): Promise<n
     return 0;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof FaultsFound) {
+      streams.err(`${error.message}\n`);
+      return 1;
+    }
     const { name, message, hints } = error as Error & { hints?: readonly string[] };
-    const code = { InputError: 2, CommandError: 2, MachineError: 3, ContentError: 1, DisagreementError: 1 }[
-      name
-    ];
+    const code = { InputError: 2, CommandError: 2, MachineError: 3, DisagreementError: 1 }[name];
     if (code === undefined) throw error;
     streams.err(`benchleaf: ${[message, ...(hints ?? [])].join('. ')}\n`);
     return code;

@@ -2,13 +2,18 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 
 /** The rooms in order: one may import those before it. */
-const ROOMS = ['units', 'diagnostics', 'formula', 'geometry', 'handbook', 'calculations', 'cli'];
+const ROOMS = ['units', 'diagnostics', 'formula', 'geometry', 'handbook', 'calculations', 'kit', 'cli'];
 /** Two routes, no shared code. */
 const STRANGERS = [
   ['geometry', 'handbook'],
   ['geometry', 'formula'],
 ];
-const ONLY_IN: Record<string, string[]> = { mathjs: ['formula'], commander: ['cli'] };
+const ONLY_IN: Record<string, string[]> = {
+  mathjs: ['formula'],
+  commander: ['cli'],
+  yaml: ['kit'],
+  zod: ['kit'],
+};
 
 const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>
   name.endsWith('.ts'),

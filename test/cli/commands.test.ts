@@ -67,6 +67,27 @@ describe('benchleaf', () => {
     expect(out).toContain('possible: no');
   });
 
+  it('takes what was not typed from a kit, and what was typed wins', async () => {
+    const kit = ['--kit', 'lessons/kits/harrow-lane.yaml', '--json'];
+    const from = await benchleaf('work', 'dividing.simple', 'divisions=56', ...kit);
+    expect(JSON.parse(from.out).found.settings).toEqual([
+      { holes: 15, circle: 21 },
+      { holes: 35, circle: 49 },
+    ]);
+    const typed = await benchleaf('work', 'dividing.simple', 'divisions=56', 'circles=28', ...kit);
+    expect(JSON.parse(typed.out).found.settings).toEqual([{ holes: 20, circle: 28 }]);
+  });
+
+  it('check passes the sample kits, and points at the fault of a wrong one with exit 1', async () => {
+    expect(
+      (await benchleaf('check', 'lessons/kits/harrow-lane.yaml', 'lessons/kits/mill-yard.yaml')).code,
+    ).toBe(0);
+    const wrong = await benchleaf('check', 'biome.json');
+    expect(wrong.code).toBe(1);
+    expect(wrong.err).toMatch(/^biome\.json:\d+:\d+: error\[kit\/value\]/m);
+    expect((await benchleaf('check', 'nosuch.yaml')).code).toBe(2);
+  });
+
   it('--help and --version work', async () => {
     expect((await benchleaf('--help')).out).toContain('work one calculation');
     expect((await benchleaf('--version')).out).toMatch(/^\d+\.\d+\.\d+\n$/);

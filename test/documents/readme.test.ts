@@ -9,7 +9,7 @@ describe.each(['README.md', 'DEVELOPERS.md'])('%s', (file) => {
   const text = readFileSync(file, 'utf8');
 
   it('names only paths that exist', () => {
-    const paths = [...text.matchAll(/`((?:src|test|\.ci)\/[\w./-]+)`/g)].map(([, path = '']) => path);
+    const paths = [...text.matchAll(/`((?:src|test|lessons|\.ci)\/[\w./-]+)`/g)].map(([, path = '']) => path);
     expect(paths.filter((path) => !existsSync(path))).toEqual([]);
   });
 
