@@ -2,7 +2,17 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 
 /** The rooms in order: one may import those before it. */
-const ROOMS = ['units', 'diagnostics', 'formula', 'geometry', 'handbook', 'calculations', 'kit', 'cli'];
+const ROOMS = [
+  'units',
+  'diagnostics',
+  'formula',
+  'geometry',
+  'handbook',
+  'calculations',
+  'kit',
+  'print',
+  'cli',
+];
 /** Two routes, no shared code. */
 const STRANGERS = [
   ['geometry', 'handbook'],
@@ -11,6 +21,7 @@ const STRANGERS = [
 const ONLY_IN: Record<string, string[]> = {
   mathjs: ['formula'],
   commander: ['cli'],
+  puppeteer: ['print'],
   yaml: ['kit'],
   zod: ['kit'],
 };
