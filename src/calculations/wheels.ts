@@ -11,6 +11,12 @@ import { FACE_RADIUS, PRACTICAL, wheelForms } from './tooth-forms.js';
 
 const article: Citation = { work: 'cycloidal-article', at: 'fixed-point form, from memory' };
 
+/** The rule is for a wheel that drives a smaller pinion; below that the generating circle outgrows the wheel. */
+function refuseLargePinion(g: { readonly teeth: number; readonly leaves: number }): void {
+  if (g.leaves > g.teeth)
+    throw new InputError('leaves', g.leaves, `at most as many as the wheel has teeth, ${g.teeth}`);
+}
+
 export const addendumFactor = calculation({
   name: 'wheel.addendumFactor',
   title: 'Addendum factor of a cycloidal wheel, by its pinion',
@@ -19,6 +25,7 @@ export const addendumFactor = calculation({
     factor: { symbol: 'f', unit: '', name: 'theoretical addendum factor' },
     practicalFactor: { symbol: 'f_p', unit: '', name: 'practical addendum factor' },
   },
+  refuse: refuseLargePinion,
   work: (g) => {
     const factor = theoreticalAddendum(g.teeth, g.leaves);
     return { factor, practicalFactor: PRACTICAL * factor };
@@ -65,8 +72,11 @@ export const wheelBlank = calculation({
     anglePerTooth: { symbol: 'A', unit: '°', name: 'angle for one tooth' },
   },
   refuse: (g) => {
-    if (g.convention === 'leaves' && g.leaves === undefined)
-      throw new InputError('leaves', undefined, `${leaves.accepts}, or convention=2.76`);
+    if (g.convention === 'leaves') {
+      if (g.leaves === undefined)
+        throw new InputError('leaves', undefined, `${leaves.accepts}, or convention=2.76`);
+      refuseLargePinion({ teeth: g.teeth, leaves: g.leaves });
+    }
     if (g.convention === 'leaves' && g.depthForm === '3.00')
       throw new InputError(
         'depthForm',

@@ -7,7 +7,8 @@
  * Found by bisection on the roll angle: the traced point's polar angle grows steadily from 0, and is wanted at
  * a quarter of the angular pitch, pi/(2z).
  *
- * @param teeth wheel teeth, z; @param leaves pinion leaves, n
+ * @param teeth wheel teeth, z
+ * @param leaves pinion leaves, n; not more than z
  * @returns dimensionless, times the module
  */
 export function theoreticalAddendum(teeth: number, leaves: number): number {

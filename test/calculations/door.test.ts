@@ -142,6 +142,13 @@ it('listCalculations names every given and found value', () => {
   expect(blank?.found.map((one) => one.key)).toContain('outsideDiameter');
 });
 
+it('the addendum factor agrees for every wheel that drives a pinion no larger than itself', () => {
+  for (let leaves = 5; leaves <= 100; leaves++)
+    for (let teeth = Math.max(6, leaves); teeth <= 1000; teeth += 7)
+      work('wheel.addendumFactor', { teeth, leaves });
+  expect(() => work('wheel.addendumFactor', { teeth: 7, leaves: 34 })).toThrow(/at most as many/);
+});
+
 describe('what the trade says must hold', () => {
   const blank = (teeth: number, module: number) =>
     work('wheel.blank', { teeth, module, convention: '2.76' }).found.outsideDiameter as number;
