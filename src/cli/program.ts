@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
+import { ContentError } from '../diagnostics/diagnostic.js';
 import { CommandError } from '../diagnostics/errors.js';
+import { printDiagnostics } from '../diagnostics/print.js';
 import { listText, workText } from './text.js';
 
 /** Where a command writes. */
@@ -56,9 +58,8 @@ export function program({ out, err }: Streams): Command {
     .description('check kits, and point at every fault')
     .argument('<files...>', 'kit files, such as lessons/kits/harrow-lane.yaml')
     .action(async (files: string[]) => {
-      const { checkKits } = await import('./check.js');
-      const faults = checkKits(files);
-      if (faults) throw new FaultsFound(faults);
+      const { openKits } = await import('../kit/open.js');
+      openKits(files);
       out(files.map((file) => `${file}: in order\n`).join(''));
     });
 
@@ -68,16 +69,9 @@ export function program({ out, err }: Streams): Command {
 async function fromKit(file: string, calculation: string): Promise<Record<string, unknown>> {
   const { findCalculation } = await import('../calculations/catalogue.js');
   const { givensFromKit } = await import('../kit/givens.js');
-  const { checkKits } = await import('./check.js');
-  const { openKit } = await import('../kit/open.js');
-  const faults = checkKits([file]);
-  if (faults) throw new FaultsFound(faults);
-  return givensFromKit(openKit(file), calculation, Object.keys(findCalculation(calculation).given));
-}
-
-/** The printed diagnostics of wrong content. */
-class FaultsFound extends Error {
-  override readonly name = 'FaultsFound';
+  const { openKits } = await import('../kit/open.js');
+  const [kit] = openKits([file]);
+  return kit ? givensFromKit(kit, calculation, Object.keys(findCalculation(calculation).given)) : {};
 }
 
 /** `teeth=60 module=0.8` as given values. */
@@ -103,8 +97,8 @@ export async function run(words: readonly string[], streams: Streams): Promise<n
     return 0;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (error instanceof FaultsFound) {
-      streams.err(`${error.message}\n`);
+    if (error instanceof ContentError) {
+      streams.err(`${printDiagnostics(error.diagnostics, error.sources)}\n`);
       return 1;
     }
     const { name, message, hints } = error as Error & { hints?: readonly string[] };

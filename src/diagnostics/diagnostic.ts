@@ -22,7 +22,11 @@ export interface Diagnostic {
 /** The content is wrong; carries every diagnostic found. Exit code 1. */
 export class ContentError extends Error {
   override readonly name = 'ContentError';
-  constructor(readonly diagnostics: readonly Diagnostic[]) {
+  constructor(
+    readonly diagnostics: readonly Diagnostic[],
+    /** The text of the files named, so that the faulty line can be shown. */
+    readonly sources: ReadonlyMap<string, string> = new Map(),
+  ) {
     super(diagnostics.map((d) => `${d.file}:${d.start.line}:${d.start.column}: ${d.message}`).join('\n'));
   }
 }

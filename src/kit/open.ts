@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from 'node:fs';
-import { ContentError } from '../diagnostics/diagnostic.js';
+import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { CommandError } from '../diagnostics/errors.js';
 import { readKit } from './read.js';
 import type { Kit } from './schema.js';
@@ -12,7 +12,7 @@ const LARGEST = 1_000_000;
  *
  * @throws {CommandError} no such file; {ContentError} too large, or not UTF-8
  */
-export function kitText(file: string): string {
+function kitText(file: string): string {
   const wrong = (rule: string, message: string, hint: string) =>
     new ContentError([
       { severity: 'error', rule, message, file, start: { line: 1, column: 1 }, hints: [hint] },
@@ -28,7 +28,25 @@ export function kitText(file: string): string {
   }
 }
 
-/** Reads and checks the kit in a file. */
-export function openKit(file: string): Kit {
-  return readKit(kitText(file), file);
+/**
+ * Reads and checks several kits, all of them before anything is said.
+ *
+ * @throws {ContentError} with every fault of every kit; {CommandError} when a file is not there
+ */
+export function openKits(files: readonly string[]): Kit[] {
+  const sources = new Map<string, string>();
+  const faults: Diagnostic[] = [];
+  const kits: Kit[] = [];
+  for (const file of files) {
+    try {
+      const text = kitText(file);
+      sources.set(file, text);
+      kits.push(readKit(text, file));
+    } catch (error) {
+      if (!(error instanceof ContentError)) throw error;
+      faults.push(...error.diagnostics);
+    }
+  }
+  if (faults.length > 0) throw new ContentError(faults, sources);
+  return kits;
 }

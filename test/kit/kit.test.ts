@@ -5,11 +5,14 @@ import { ContentError } from '../../src/diagnostics/diagnostic.js';
 import { printDiagnostics } from '../../src/diagnostics/print.js';
 import { work } from '../../src/index.js';
 import { givensFromKit } from '../../src/kit/givens.js';
-import { openKit } from '../../src/kit/open.js';
+import { openKits } from '../../src/kit/open.js';
 import { readKit } from '../../src/kit/read.js';
+import type { Kit } from '../../src/kit/schema.js';
 
-const metric = openKit('lessons/kits/harrow-lane.yaml');
-const inch = openKit('lessons/kits/mill-yard.yaml');
+const [metric, inch] = openKits(['lessons/kits/harrow-lane.yaml', 'lessons/kits/mill-yard.yaml']) as [
+  Kit,
+  Kit,
+];
 
 function faultsOf(text: string): string {
   try {
@@ -24,7 +27,7 @@ function faultsOf(text: string): string {
 
 describe('the sample kits', () => {
   it('differ, and change the answer: 53 and 96 divisions', () => {
-    const simple = (kit: typeof metric, divisions: number) =>
+    const simple = (kit: Kit, divisions: number) =>
       work('dividing.simple', {
         divisions,
         ...givensFromKit(kit, 'dividing.simple', ['divisions', 'ratio', 'circles']),
@@ -79,9 +82,9 @@ describe('a faulty kit is refused with the place of each fault', () => {
   });
 
   it('does not open a file that is not UTF-8, or not a file', () => {
-    expect(() => openKit('lessons')).toThrow(/there is no file/);
+    expect(() => openKits(['lessons'])).toThrow(/there is no file/);
     expect(() =>
-      openKit('node_modules/@fontsource/source-serif-4/files/source-serif-4-latin-400-normal.woff2'),
+      openKits(['node_modules/@fontsource/source-serif-4/files/source-serif-4-latin-400-normal.woff2']),
     ).toThrow(/UTF-8/);
   });
 
