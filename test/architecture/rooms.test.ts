@@ -10,6 +10,7 @@ const ROOMS = [
   'handbook',
   'calculations',
   'kit',
+  'figures',
   'print',
   'cli',
 ];
@@ -23,7 +24,7 @@ const ONLY_IN: Record<string, string[]> = {
   commander: ['cli'],
   puppeteer: ['print'],
   yaml: ['kit'],
-  zod: ['kit'],
+  zod: ['kit', 'figures'],
 };
 
 const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>
