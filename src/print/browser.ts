@@ -1,57 +1,52 @@
-import { existsSync } from 'node:fs';
 import { MachineError } from '../diagnostics/errors.js';
 import { bundledBrowser } from './bundled.js';
+import { browserOnMachine } from './machine-browsers.js';
+import { isProgram } from './program.js';
 
-/** A browser that can print, and where it was found. */
+/** A browser to print with. */
 export interface BrowserChoice {
+  /** Absolute path of the program. */
   readonly path: string;
-  readonly from: 'BENCHLEAF_BROWSER' | 'puppeteer' | 'the machine' | '@sparticuz/chromium';
+  /** Where it was found, for a reader: `BENCHLEAF_BROWSER`, `installed by puppeteer`, … */
+  readonly from: string;
+  /** What its environment needs on top of ours. */
+  readonly env?: Record<string, string>;
 }
 
-const ON_THE_MACHINE = [
-  '/usr/bin/google-chrome',
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/microsoft-edge',
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-  '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
-  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
-  'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
-];
-
 /**
- * The browser to print with: BENCHLEAF_BROWSER; one that puppeteer has installed; Chrome, Chromium or Edge on the
- * machine; the one inside @sparticuz/chromium (Linux x64), unpacked into a private cache.
+ * The browser to print with, in this order: the one named by `BENCHLEAF_BROWSER`; one that puppeteer has
+ * installed; Chrome, Chromium or Edge on the machine; the one inside `@sparticuz/chromium` (Linux x64).
  *
- * @throws {MachineError} when there is none, or BENCHLEAF_BROWSER names no file
+ * @throws {MachineError} when `BENCHLEAF_BROWSER` names no program, or when there is none at all
  */
-export async function findBrowser(
-  named: string | undefined = process.env.BENCHLEAF_BROWSER,
-  onTheMachine: readonly string[] = ON_THE_MACHINE,
-): Promise<BrowserChoice> {
-  if (named) {
-    if (existsSync(named)) return { path: named, from: 'BENCHLEAF_BROWSER' };
-    throw new MachineError(`BENCHLEAF_BROWSER names ${named}, which is not there`, [
-      'Correct it, or unset it',
-    ]);
-  }
+export async function findBrowser(): Promise<BrowserChoice> {
+  const named = process.env.BENCHLEAF_BROWSER;
+  if (named) return { path: await program(named), from: 'BENCHLEAF_BROWSER' };
   const installed = await installedByPuppeteer();
-  if (installed) return { path: installed, from: 'puppeteer' };
-  const found = onTheMachine.find((path) => existsSync(path));
-  if (found) return { path: found, from: 'the machine' };
-  if (process.platform === 'linux' && process.arch === 'x64')
-    return { path: await bundledBrowser(), from: '@sparticuz/chromium' };
-  throw new MachineError('there is no browser to print with', [
-    'Install Chrome, Chromium or Edge, or set BENCHLEAF_BROWSER to the path of one',
+  if (installed) return { path: installed, from: 'installed by puppeteer' };
+  const onMachine = await browserOnMachine();
+  if (onMachine) return { path: onMachine, from: 'on this machine' };
+  if (process.platform === 'linux' && process.arch === 'x64') return bundledBrowser();
+  throw new MachineError('no browser found to print with', [
+    'Install Chrome, Chromium or Edge.',
+    'Or run "npx puppeteer browsers install chrome-headless-shell".',
+    'Or set BENCHLEAF_BROWSER to the path of a browser.',
+  ]);
+}
+
+async function program(named: string): Promise<string> {
+  if (await isProgram(named)) return named;
+  throw new MachineError(`BENCHLEAF_BROWSER is "${named}", which is not a program that can be run`, [
+    'Give the full path of a Chrome, Chromium or Edge program.',
+    'Or unset BENCHLEAF_BROWSER, and a browser will be looked for.',
   ]);
 }
 
 async function installedByPuppeteer(): Promise<string | undefined> {
   const { default: puppeteer } = await import('puppeteer');
-  try {
-    const path = await puppeteer.executablePath();
-    return existsSync(path) ? path : undefined;
-  } catch {
-    return undefined;
+  for (const headless of ['shell', true] as const) {
+    const path = puppeteer.executablePath({ browser: 'chrome', headless });
+    if (await isProgram(path)) return path;
   }
+  return undefined;
 }

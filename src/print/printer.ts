@@ -1,115 +1,148 @@
-import { mkdtempSync, realpathSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { randomUUID } from 'node:crypto';
+import { realpath, rm, writeFile } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'puppeteer';
 import { MachineError } from '../diagnostics/errors.js';
 import { findBrowser } from './browser.js';
+import { because, writeWhole } from './disk.js';
+import { pageCount, settled } from './pdf.js';
+import { PressFailure } from './press.js';
+import { PressRoom } from './press-room.js';
+import { PrintError } from './print-error.js';
 
-/** One HTML document to print whole. */
+/** One document to print. */
 export interface PrintJob {
+  /** The whole page, with a language and a title; the files that it refers to lie in the work folder. */
   readonly html: string;
-  /** Path of the PDF; its folder must be there. */
+  /** Absolute path of the PDF. */
   readonly to: string;
 }
 
-/** Longest time one document may take, ms. */
-const PATIENCE = 120_000;
-
-const FLAGS = [
-  '--font-render-hinting=none',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--no-first-run',
-  '--disable-gpu',
-];
-
-/** Prints HTML to PDF with one browser, a new page for each document. Page size and margins come from CSS alone. */
-export class Printer {
-  private constructor(
-    private readonly browser: Browser,
-    private readonly workFolder: string,
-  ) {}
-
-  /**
-   * @param workFolder the only folder whose files a page may fetch; each document's HTML is written there
-   * @throws {MachineError} no browser, or it does not start
-   */
-  static async open(workFolder: string): Promise<Printer> {
-    const { path } = await findBrowser();
-    const { default: puppeteer } = await import('puppeteer');
-    // Chromium has no sandbox of its own for root.
-    const args = process.getuid?.() === 0 ? [...FLAGS, '--no-sandbox'] : FLAGS;
-    try {
-      const browser = await puppeteer.launch({ executablePath: path, args, handleSIGINT: false });
-      return new Printer(browser, realpathSync(workFolder));
-    } catch (error) {
-      throw new MachineError(
-        `the browser ${path} does not start: ${(error as Error).message.split('\n')[0]}`,
-        ['Set BENCHLEAF_BROWSER to another one'],
-      );
-    }
-  }
-
-  /**
-   * Prints one document; the PDF appears whole or not at all.
-   *
-   * @throws {Error} when the page asks for anything outside the work folder, or for a file that is not there;
-   *   {MachineError} when the PDF cannot be written
-   */
-  async print({ html, to }: PrintJob): Promise<void> {
-    const page = await this.browser.newPage();
-    const folder = mkdtempSync(join(this.workFolder, 'document-'));
-    try {
-      const faults = await this.guard(page);
-      const file = join(folder, 'document.html');
-      writeFileSync(file, html);
-      await page.setJavaScriptEnabled(false);
-      await page.goto(pathToFileURL(file).href, { timeout: PATIENCE });
-      if (faults.length > 0) throw new Error(`the page cannot be printed: ${faults.join('; ')}`);
-      const pdf = await page.pdf({
-        preferCSSPageSize: true,
-        printBackground: true,
-        tagged: true,
-        outline: true,
-        timeout: PATIENCE,
-      });
-      if (faults.length > 0) throw new Error(`the page cannot be printed: ${faults.join('; ')}`);
-      writeWhole(to, pdf);
-    } finally {
-      rmSync(folder, { recursive: true, force: true });
-      await page.close().catch(() => {});
-    }
-  }
-
-  async close(): Promise<void> {
-    await this.browser.close();
-  }
-
-  /** Lets a page fetch files under the work folder and data: addresses, and notes everything that failed. */
-  private async guard(page: Page): Promise<string[]> {
-    const faults: string[] = [];
-    const allowed = `${pathToFileURL(this.workFolder).href}/`;
-    await page.setRequestInterception(true);
-    page.on('request', (request) => {
-      const url = request.url();
-      if (url.startsWith('data:') || url.startsWith(allowed)) void request.continue();
-      else void request.abort('accessdenied');
-    });
-    page.on('requestfailed', (request) => faults.push(`${request.url().slice(0, 120)} was not fetched`));
-    page.on('pageerror', (error) => faults.push(String(error)));
-    return faults;
-  }
+/** One document printed. */
+export interface PrintResult {
+  readonly to: string;
+  readonly pages: number;
+  readonly bytes: number;
+  readonly milliseconds: number;
 }
 
-/** Writes beside the place and renames, so that no half file is ever seen. */
-function writeWhole(to: string, bytes: Uint8Array): void {
-  const part = join(dirname(to), `.${basename(to)}.${process.pid}.part`);
-  try {
-    writeFileSync(part, bytes);
-    renameSync(part, to);
-  } catch (error) {
-    rmSync(part, { force: true });
-    throw new MachineError(`${to} cannot be written: ${(error as Error).message}`);
+export interface PrinterOptions {
+  /** A private folder: the only one that the pages may read. The HTML is written there while it is printed. */
+  readonly workFolder: string;
+  /** After so many documents a fresh browser takes over; 300 unless told. */
+  readonly documentsPerBrowser?: number;
+  /** The date written into the files, so that they are the same each time; without it, the time of printing. */
+  readonly date?: Date;
+  /** How long one document may take, in milliseconds; two minutes unless told. */
+  readonly patience?: number;
+}
+
+/** More at once than this gain nothing: the browser's own process is then the narrow place. */
+const MOST_AT_ONCE = 4;
+
+/** Prints HTML to PDF: tagged, with an outline, at true scale, each document whole or not at all. */
+export class Printer {
+  readonly #room: PressRoom;
+  readonly #workFolder: string;
+  readonly #date: Date | undefined;
+  readonly #patience: number;
+
+  private constructor(room: PressRoom, workFolder: string, { date, patience = 120_000 }: PrinterOptions) {
+    this.#room = room;
+    this.#workFolder = workFolder;
+    this.#date = date;
+    this.#patience = patience;
+  }
+
+  /**
+   * Finds a browser and starts it. Ask for `close()` in a `finally`, and on Ctrl-C: nobody else does.
+   *
+   * @throws {MachineError} when there is no browser, or it does not start, or there is no such work folder
+   */
+  static async open(options: PrinterOptions): Promise<Printer> {
+    const workFolder = await realpath(options.workFolder).catch((error: unknown) => {
+      throw new MachineError(`cannot use the work folder ${options.workFolder}: ${because(error)}`);
+    });
+    const room = new PressRoom(await findBrowser(), workFolder, options.documentsPerBrowser ?? 300);
+    await room.ready();
+    return new Printer(room, workFolder, options);
+  }
+
+  /**
+   * Prints one document.
+   *
+   * @throws {PrintError} when something in the page could not be read, drawn or set
+   * @throws {MachineError} when the browser failed twice, or the PDF cannot be written
+   */
+  async print({ html, to }: PrintJob): Promise<PrintResult> {
+    const start = performance.now();
+    const page = join(this.#workFolder, `.page-${randomUUID()}.html`);
+    try {
+      await writeFile(page, html).catch((error: unknown) => {
+        throw new MachineError(`cannot write into the work folder ${this.#workFolder}: ${because(error)}`);
+      });
+      const pdf = settled(await this.#pdfOf(pathToFileURL(page).href, to), this.#date);
+      await writeWhole(to, pdf);
+      return { to, pages: pageCount(pdf), bytes: pdf.length, milliseconds: performance.now() - start };
+    } finally {
+      await rm(page, { force: true });
+    }
+  }
+
+  /**
+   * Prints all, as many at once as there are cores, four at most. After a failure no further one is begun.
+   *
+   * @param onDone told of each document as it is done
+   * @returns in the order of the jobs
+   * @throws what `print` throws, the first of it, when those under way have ended
+   */
+  async printAll(
+    jobs: Iterable<PrintJob> | AsyncIterable<PrintJob>,
+    onDone?: (result: PrintResult) => void,
+  ): Promise<PrintResult[]> {
+    const source = Symbol.asyncIterator in jobs ? jobs[Symbol.asyncIterator]() : jobs[Symbol.iterator]();
+    const results: PrintResult[] = [];
+    const failures: unknown[] = [];
+    let begun = 0;
+    const worker = async (): Promise<void> => {
+      while (failures.length === 0) {
+        const next = await source.next();
+        if (next.done) return;
+        const place = begun++;
+        const result = await this.print(next.value);
+        results[place] = result;
+        onDone?.(result);
+      }
+    };
+    const atOnce = Math.min(availableParallelism(), MOST_AT_ONCE);
+    const workers = Array.from({ length: atOnce }, () => worker().catch((error) => failures.push(error)));
+    await Promise.all(workers);
+    if (failures.length === 0) return results;
+    await source.return?.();
+    throw failures[0];
+  }
+
+  /** Ends the browser at once; documents under way fail. */
+  async close(): Promise<void> {
+    await this.#room.close();
+  }
+
+  /** A browser that ends or hangs gets a second try; a page at fault does not. */
+  async #pdfOf(url: string, to: string): Promise<Buffer> {
+    for (let attempt = 1; ; attempt += 1) {
+      const press = await this.#room.take();
+      try {
+        return await press.print(url, this.#patience);
+      } catch (error) {
+        if (error instanceof PrintError) throw new PrintError(error.problems, to);
+        if (!(error instanceof PressFailure)) throw error;
+        if (attempt === 2) {
+          throw new MachineError(`cannot print ${to}: ${error.message}, twice`, [
+            'Set BENCHLEAF_BROWSER to the path of another Chrome, Chromium or Edge.',
+          ]);
+        }
+      }
+    }
   }
 }

@@ -1,52 +1,84 @@
-import { readFileSync } from 'node:fs';
-import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { readFile } from 'node:fs/promises';
+import {
+  getDocument,
+  type PDFDocumentProxy,
+  type PDFPageProxy,
+  VerbosityLevel,
+} from 'pdfjs-dist/legacy/build/pdf.mjs';
 
-const open = (path: string) =>
-  getDocument({ data: new Uint8Array(readFileSync(path)), verbosity: 0 }).promise;
-
-/** What a printed document is, without its bytes: pages, size of the first in points, tags, outline, fonts, text. */
-export async function fingerprint(path: string) {
-  const pdf = await open(path);
-  const info = await pdf.getMarkInfo();
-  const outline = (await pdf.getOutline()) ?? [];
-  const text: string[] = [];
-  for (let number = 1; number <= pdf.numPages; number++) {
-    const content = await (await pdf.getPage(number)).getTextContent();
-    text.push(content.items.map((item) => ('str' in item ? item.str : '')).join(' '));
-  }
-  const [, , width = 0, height = 0] = (await pdf.getPage(1)).view;
-  const fonts = [
-    ...new Set(
-      [...readFileSync(path, 'latin1').matchAll(/\/FontName\s*\/([\w+-]+)/g)].map(([, name = '']) => name),
-    ),
-  ];
-  return {
-    pages: pdf.numPages,
-    width,
-    height,
-    tagged: Boolean(info?.Marked),
-    outline: outline.map((one) => one.title),
-    fonts,
-    text,
-  };
+/** What a reader of the PDF would notice; bytes are not compared from one browser to the next. */
+export interface Fingerprint {
+  readonly pages: number;
+  /** Width × height of each page in millimetres, to a tenth. */
+  readonly sizes: readonly string[];
+  readonly tagged: boolean;
+  readonly title: string;
+  readonly language: string;
+  /** Bookmarks in order, two spaces further in for each level. */
+  readonly outline: readonly string[];
+  /** PostScript names without the subset mark, sorted. One that is not in the file is followed by `(not embedded)`. */
+  readonly fonts: readonly string[];
+  /** The text of each page, one line for each line. */
+  readonly text: readonly string[];
 }
 
-/** Extent of the first page's first stroked path, mm, from its own coordinates and the page's transforms. */
-export async function lineEnds(path: string) {
-  const page = await (await open(path)).getPage(1);
-  const { fnArray, argsArray } = await page.getOperatorList();
-  let scale = 1;
-  const scales: number[] = [];
-  for (const [place, operation] of fnArray.entries()) {
-    const given = argsArray[place];
-    if (operation === OPS.save) scales.push(scale);
-    if (operation === OPS.restore) scale = scales.pop() ?? 1;
-    if (operation === OPS.transform) scale *= Math.abs(given[0]);
-    if (operation === OPS.constructPath && given[0] === OPS.stroke) {
-      const [left, top, right, bottom] = given[2] as number[];
-      const mm = (a = 0, b = 0) => (Math.abs(b - a) * scale * 25.4) / 72;
-      return { across: mm(left, right), down: mm(top, bottom) };
-    }
+/** Reads a PDF. */
+export async function fingerprint(path: string): Promise<Fingerprint> {
+  return withPdf(path, async (pdf) => {
+    const pages = await pagesOf(pdf);
+    const { info } = await pdf.getMetadata();
+    const { Title, Language } = info as { Title?: string; Language?: string };
+    const fonts = await Promise.all(pages.map(fontsOn));
+    return {
+      pages: pdf.numPages,
+      sizes: pages.map(sizeOf),
+      tagged: (await pdf.getMarkInfo())?.Marked === true,
+      title: Title ?? '',
+      language: Language ?? '',
+      outline: titles(await pdf.getOutline()),
+      fonts: [...new Set(fonts.flat())].sort(),
+      text: await Promise.all(pages.map(textOn)),
+    };
+  });
+}
+
+/** Opens a PDF for as long as `use` runs. */
+export async function withPdf<T>(path: string, use: (pdf: PDFDocumentProxy) => Promise<T>): Promise<T> {
+  const data = new Uint8Array(await readFile(path));
+  const task = getDocument({ data, fontExtraProperties: true, verbosity: VerbosityLevel.ERRORS });
+  try {
+    return await use(await task.promise);
+  } finally {
+    await task.destroy();
   }
-  throw new Error('no stroked path on the page');
+}
+
+function pagesOf(pdf: PDFDocumentProxy): Promise<PDFPageProxy[]> {
+  return Promise.all(Array.from({ length: pdf.numPages }, (_, index) => pdf.getPage(index + 1)));
+}
+
+function sizeOf(page: PDFPageProxy): string {
+  const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
+  return [right - left, top - bottom].map((points) => ((points * 25.4) / 72).toFixed(1)).join(' × ');
+}
+
+type Bookmarks = Awaited<ReturnType<PDFDocumentProxy['getOutline']>> | null;
+
+function titles(bookmarks: Bookmarks, indent = ''): string[] {
+  return (bookmarks ?? []).flatMap(({ title, items }) => [indent + title, ...titles(items, `${indent}  `)]);
+}
+
+async function fontsOn(page: PDFPageProxy): Promise<string[]> {
+  await page.getOperatorList(); // fonts are loaded with it
+  const { styles } = await page.getTextContent();
+  return Object.keys(styles).map((id) => {
+    const font = page.commonObjs.get(id) as { name?: string; missingFile?: boolean; isType3Font?: boolean };
+    const name = (font.name ?? 'unnamed').replace(/^[A-Z]{6}\+/, '');
+    return font.missingFile ? `${name} (not embedded)` : name;
+  });
+}
+
+async function textOn(page: PDFPageProxy): Promise<string> {
+  const { items } = await page.getTextContent();
+  return items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : '') : '')).join('');
 }

@@ -1,95 +1,142 @@
-import { copyFileSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { MachineError } from '../../src/diagnostics/errors.js';
-import { findBrowser } from '../../src/print/browser.js';
 import { Printer } from '../../src/print/printer.js';
-import { fingerprint, lineEnds } from './fingerprint.js';
+import { drawnBoxes } from './drawn-boxes.js';
+import { type Fingerprint, fingerprint } from './fingerprint.js';
+import { page, workFolder } from './sample-page.js';
 
 let work: string;
 let printer: Printer;
 
 beforeAll(async () => {
-  work = mkdtempSync(join(tmpdir(), 'benchleaf-test-'));
-  copyFileSync(
-    'node_modules/@fontsource/source-serif-4/files/source-serif-4-latin-400-normal.woff2',
-    join(work, 'text.woff2'),
-  );
-  printer = await Printer.open(work);
+  work = await workFolder();
+  printer = await Printer.open({ workFolder: work });
 });
+
 afterAll(async () => {
-  await printer?.close();
-  rmSync(work, { recursive: true, force: true });
+  await printer.close();
+  await rm(work, { recursive: true });
 });
 
-const document = (style: string, body: string) =>
-  `<!doctype html><html lang="en-GB"><head><meta charset="utf-8"><title>Sheet</title><style>
-  @font-face { font-family: T; src: url(../text.woff2); } body { font-family: T; } ${style}</style></head><body>${body}</body></html>`;
+async function printed(html: string): Promise<Fingerprint> {
+  const to = join(work, 'printed.pdf');
+  await printer.print({ html, to });
+  return fingerprint(to);
+}
 
-describe('Printer', () => {
-  it.each([
-    ['A4', 595, 842],
-    ['letter', 612, 792],
-  ])('prints %s from CSS, tagged, with an outline and our font', async (size, width, height) => {
-    const to = join(work, `${size}.pdf`);
+describe('print({ html, to })', () => {
+  it('takes the paper from @page', async () => {
+    expect((await printed(page('<p>text</p>'))).sizes).toEqual(['209.9 × 297.0']);
+    expect((await printed(page('<p>text</p>', '@page { size: letter }'))).sizes).toEqual(['215.9 × 279.4']);
+  });
+
+  it('turns a page where @page says so', async () => {
+    const css = '@page wide { size: A4 landscape } section { page: wide }';
+    const { sizes } = await printed(page('<p>upright</p><section>on its side</section>', css));
+    expect(sizes).toEqual(['209.9 × 297.0', '297.0 × 209.9']);
+  });
+
+  it('gives a tagged document with title, language and outline', async () => {
+    const body = '<h1>Wheels</h1><h2>Blanks</h2><h2>Depth</h2><h1>Pinions</h1>';
+    expect(await printed(page(body))).toMatchObject({
+      tagged: true,
+      title: 'Wheel blanks',
+      language: 'en-GB',
+      outline: ['Wheels', '  Blanks', '  Depth', 'Pinions'],
+    });
+  });
+
+  it('embeds the font of the work folder, and no other', async () => {
+    const { fonts, text } = await printed(page('<p>Sixty teeth</p>'));
+    expect(fonts).toEqual(['SourceSerif4-Regular']);
+    expect(text).toEqual(['Sixty teeth']);
+  });
+
+  it('waits for a font that is used only in print', async () => {
+    const { fonts } = await printed(page('<p>Sixty</p>', '@media print { p { font-family: Heads } }'));
+    expect(fonts.join()).toMatch(/^SourceSans3/);
+  });
+
+  it('waits for a font that is used only in the page margin', async () => {
+    const css = '@page { @bottom-center { content: "page " counter(page); font-family: Heads } }';
+    const { fonts, text } = await printed(page('<p>Sixty</p>', css));
+    expect(fonts).toHaveLength(2);
+    expect(fonts.join()).toMatch(/SourceSans3\S*,SourceSerif4-Regular/);
+    expect(text[0]).toContain('page 1');
+  });
+
+  it('prints 100 mm as 100 mm, across and down', async () => {
+    const square =
+      '<rect x="5" y="5" width="100" height="100" fill="none" stroke="#000" stroke-width="0.35"/>';
+    const to = join(work, 'scale.pdf');
     await printer.print({
-      html: document(`@page { size: ${size} }`, '<h1>Depth of cut</h1><p>Two passes.</p>'),
+      html: page(`<svg width="110mm" height="110mm" viewBox="0 0 110 110">${square}</svg>`),
       to,
     });
-    const print = await fingerprint(to);
-    expect(print).toMatchObject({ pages: 1, tagged: true, outline: ['Depth of cut'] });
-    expect(print.text[0]).toContain('Two passes.');
-    expect(print.fonts.join()).toMatch(/SourceSerif/);
-    expect(Math.abs(print.width - width)).toBeLessThan(1);
-    expect(Math.abs(print.height - height)).toBeLessThan(1);
+    const [box] = await drawnBoxes(to);
+    expect(box?.ink).toBe('stroke #000000');
+    expect(Math.abs((box?.width ?? 0) - 100)).toBeLessThan(0.05);
+    expect(Math.abs((box?.height ?? 0) - 100)).toBeLessThan(0.05);
   });
 
-  it('prints 100 mm as 100 mm within 0.05 mm in both directions', async () => {
-    const to = join(work, 'scale.pdf');
-    const svg =
-      '<svg width="120mm" height="120mm" viewBox="0 0 120 120"><path d="M10 10 L110 10 L110 110" fill="none" stroke="black" stroke-width="0.5"/></svg>';
-    await printer.print({ html: document('@page { size: A4 }', svg), to });
-    const { across, down } = await lineEnds(to);
-    expect(Math.abs(across - 100)).toBeLessThan(0.05);
-    expect(Math.abs(down - 100)).toBeLessThan(0.05);
+  it('keeps backgrounds', async () => {
+    const to = join(work, 'background.pdf');
+    await printer.print({
+      html: page('<div style="width: 50mm; height: 30mm; background: #000"></div>'),
+      to,
+    });
+    expect(await drawnBoxes(to)).toContainEqual({
+      width: expect.closeTo(50, 0), // boxes of CSS, unlike drawings, go to the nearest pixel
+      height: expect.closeTo(30, 0),
+      ink: 'fill #000000',
+    });
   });
 
-  it.each([
-    ['http://127.0.0.1:9/x.css', 'an address on a network'],
-    ['file:///etc/hostname', 'a file outside the work folder'],
-    ['../nosuch.css', 'a file that is not there'],
-  ])('will not print a page that asks for %s (%s)', async (href) => {
-    const to = join(work, 'never.pdf');
-    const html = document('', `<link rel="stylesheet" href="${href}"><p>Text</p>`);
-    await expect(printer.print({ html, to })).rejects.toThrow(/was not fetched/);
-    expect(existsSync(to)).toBe(false);
+  it('runs no script', async () => {
+    const { text } = await printed(
+      page('<p id="p">as written</p><script>p.textContent = "changed"</script>'),
+    );
+    expect(text).toEqual(['as written']);
   });
 
-  it('leaves nothing behind when the PDF cannot be written', async () => {
-    await expect(
-      printer.print({ html: document('', 'x'), to: join(work, 'nosuch', 'a.pdf') }),
-    ).rejects.toThrow(MachineError);
-    expect(readdirSync(work).filter((name) => /document-|part/.test(name))).toEqual([]);
+  it('counts the pages', async () => {
+    const html = page('<p style="break-after: page">text</p>'.repeat(23));
+    const to = join(work, 'count.pdf');
+    const { pages, bytes } = await printer.print({ html, to });
+    expect(pages).toBe((await fingerprint(to)).pages);
+    expect(pages).toBeGreaterThan(20);
+    expect(bytes).toBeGreaterThan(1000);
   });
 });
 
-describe('findBrowser', () => {
-  it('takes BENCHLEAF_BROWSER first, and says so when it is not there', async () => {
-    expect(await findBrowser(process.execPath)).toEqual({
-      path: process.execPath,
-      from: 'BENCHLEAF_BROWSER',
-    });
-    await expect(findBrowser('/nosuch')).rejects.toThrow(MachineError);
+describe('printAll(jobs)', () => {
+  it('prints all, reports each as it is done, and answers in the order of the jobs', async () => {
+    const lengths = [9, 1, 1, 5, 1, 2, 1];
+    const jobs = lengths.map((n, index) => ({
+      html: page('<p>text</p>' + '<p style="break-before: page">text</p>'.repeat(n - 1)),
+      to: join(work, `all-${index}.pdf`),
+    }));
+    const done: string[] = [];
+    const results = await printer.printAll(jobs, ({ to }) => done.push(to));
+    expect(results.map(({ to, pages }) => ({ to, pages }))).toEqual(
+      jobs.map(({ to }, index) => ({ to, pages: lengths[index] })),
+    );
+    expect(done.sort()).toEqual(jobs.map(({ to }) => to));
   });
 
-  it('takes a browser of the machine before the bundled one', async () => {
-    expect(await findBrowser('', [process.execPath])).toEqual({
-      path: process.execPath,
-      from: 'the machine',
-    });
-    const bundled = await findBrowser('', []);
-    expect(bundled.from).toBe('@sparticuz/chromium');
-    expect(bundled.path).not.toBe(join(tmpdir(), 'chromium'));
+  it('draws jobs one by one, and no more after a failure', async () => {
+    let drawn = 0;
+    async function* jobs() {
+      for (;;) {
+        drawn += 1;
+        yield {
+          html: page(drawn === 3 ? '<img src="none.png">' : 'text'),
+          to: join(work, `drawn-${drawn}.pdf`),
+        };
+      }
+    }
+    await expect(printer.printAll(jobs())).rejects.toThrow(/drawn-3\.pdf cannot be printed: none\.png/);
+    expect(drawn).toBeLessThan(10);
   });
 });

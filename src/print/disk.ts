@@ -1,0 +1,38 @@
+import { rename, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { MachineError } from '../diagnostics/errors.js';
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'your share of the disk is used up',
+  EACCES: 'writing there is not permitted',
+  EPERM: 'writing there is not permitted',
+  EROFS: 'that disk can only be read',
+  ENOENT: 'its folder does not exist',
+  ENOTDIR: 'its folder does not exist',
+  EISDIR: 'a folder has that name',
+  EBUSY: 'another program has it open',
+};
+
+/** Why the disk refused, in words a reader knows. */
+export function because(error: unknown): string {
+  const { code, message } = error as NodeJS.ErrnoException;
+  return REASONS[code ?? ''] ?? message;
+}
+
+/**
+ * Writes a file whole or not at all: beside its place first, then renamed.
+ *
+ * @param path absolute path of the file
+ * @throws {MachineError} naming the path and the reason; nothing is left behind then
+ */
+export async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
+  const part = join(dirname(path), `.${basename(path)}.part`);
+  try {
+    await writeFile(part, bytes);
+    await rename(part, path);
+  } catch (error) {
+    await rm(part, { force: true }).catch(() => undefined);
+    throw new MachineError(`cannot write ${path}: ${because(error)}`);
+  }
+}

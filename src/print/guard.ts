@@ -1,0 +1,86 @@
+import { realpath } from 'node:fs/promises';
+import { sep } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import type { CDPSession } from 'puppeteer';
+import { PrintError } from './print-error.js';
+
+/**
+ * Lets a page read files of its own work folder and nothing else, and keeps a list of what went wrong.
+ *
+ * Text that is inside the page (`data:`) is not a request and never comes here.
+ */
+export class Guard {
+  readonly #folder: string;
+  readonly #session: CDPSession;
+  readonly #asked = new Map<string, string>();
+  readonly #problems = new Map<string, string>();
+  #requests = 0;
+
+  /** @param folder the work folder, as an absolute path without symbolic links */
+  constructor(session: CDPSession, folder: string) {
+    this.#session = session;
+    this.#folder = folder;
+    session.on('Fetch.requestPaused', ({ requestId, request }) => void this.#decide(requestId, request.url));
+    session.on('Network.requestWillBeSent', ({ requestId, request }) =>
+      this.#asked.set(requestId, request.url),
+    );
+    session.on('Network.loadingFailed', ({ requestId, errorText, canceled }) => {
+      if (canceled) return; // as when the process behind the page ends, which is not the fault of the page
+      const url = this.#asked.get(requestId) ?? requestId;
+      this.note(url, `${this.#shown(url)} could not be read (${errorText})`);
+    });
+    session.on('Log.entryAdded', ({ entry }) => {
+      const about = entry.source === 'network' ? entry.url : undefined; // others bear the address of the page
+      if (entry.level === 'error') this.note(about ?? entry.text, entry.text);
+    });
+  }
+
+  /** Everything is asked about before it is read. */
+  async start(): Promise<void> {
+    await Promise.all([
+      this.#session.send('Fetch.enable', { patterns: [{ urlPattern: '*' }] }),
+      this.#session.send('Network.enable'),
+      this.#session.send('Log.enable'),
+    ]);
+  }
+
+  /** How many files have been asked for up to now. */
+  get requests(): number {
+    return this.#requests;
+  }
+
+  /** @throws {PrintError} naming all that went wrong, if anything did */
+  demandNone(): void {
+    if (this.#problems.size > 0) throw new PrintError([...this.#problems.values()]);
+  }
+
+  /** Of several complaints about one thing the first is the best. */
+  note(about: string, problem: string): void {
+    if (!this.#problems.has(about)) this.#problems.set(about, problem);
+  }
+
+  async #decide(requestId: string, url: string): Promise<void> {
+    this.#requests += 1;
+    const refused = await this.#whyNot(url);
+    if (refused) this.note(url, `${this.#shown(url)} ${refused}`);
+    const answer = refused
+      ? this.#session.send('Fetch.failRequest', { requestId, errorReason: 'AccessDenied' })
+      : this.#session.send('Fetch.continueRequest', { requestId });
+    await answer.catch(() => undefined); // the page may be gone by now
+  }
+
+  async #whyNot(url: string): Promise<string | undefined> {
+    if (!url.startsWith('file:')) return 'was refused: a page may fetch nothing from the network';
+    try {
+      const path = await realpath(fileURLToPath(url));
+      return path.startsWith(this.#folder + sep) ? undefined : 'was refused: it is outside the work folder';
+    } catch {
+      return 'does not exist';
+    }
+  }
+
+  #shown(url: string): string {
+    const home = `${pathToFileURL(this.#folder)}/`;
+    return url.startsWith(home) ? url.slice(home.length) : url;
+  }
+}

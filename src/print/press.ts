@@ -1,0 +1,126 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import type { Browser, CDPSession } from 'puppeteer';
+import { MachineError } from '../diagnostics/errors.js';
+import type { BrowserChoice } from './browser.js';
+import { launch } from './launch.js';
+import { printPage } from './page.js';
+import { PrintError } from './print-error.js';
+
+/** The browser, or its process behind the page, ended, hung or failed before the document was printed. */
+export class PressFailure extends Error {}
+
+/** One running browser. */
+export class Press {
+  readonly #browser: Browser;
+  readonly #session: CDPSession;
+  readonly #workFolder: string;
+  readonly #profile: string;
+  /** Rejects when the browser ends. */
+  readonly #ended: Promise<never>;
+  #running = 0;
+  #killed = false;
+  #retired = false;
+  /** How many documents it has been given. */
+  taken = 0;
+
+  private constructor(browser: Browser, session: CDPSession, workFolder: string, profile: string) {
+    this.#browser = browser;
+    this.#session = session;
+    this.#workFolder = workFolder;
+    this.#profile = profile;
+    this.#ended = new Promise((_, reject) => {
+      const end = (): void => reject(new PressFailure('the browser ended'));
+      browser.once('disconnected', end);
+      if (!browser.connected) end();
+    });
+    this.#ended.catch(() => undefined);
+  }
+
+  /**
+   * Starts a browser.
+   *
+   * @param workFolder as an absolute path without symbolic links; the browser keeps its own files there too
+   * @throws {MachineError} when it does not start
+   */
+  static async open(choice: BrowserChoice, workFolder: string): Promise<Press> {
+    const profile = await mkdtemp(join(workFolder, '.browser-'));
+    try {
+      const browser = await launch(choice, profile);
+      const session = await browser.target().createCDPSession();
+      const attach = { autoAttach: false, waitForDebuggerOnStart: false, flatten: true }; // we do that ourselves
+      await session.connection()?.send('Target.setAutoAttach', attach);
+      return new Press(browser, session, workFolder, profile);
+    } catch (error) {
+      await removeProfile(profile);
+      if (error instanceof MachineError) throw error;
+      throw new MachineError(`the browser ${choice.path} ended as it started: ${(error as Error).message}`);
+    }
+  }
+
+  get alive(): boolean {
+    return this.#browser.connected && !this.#killed;
+  }
+
+  /**
+   * Prints one page; several may be printed at once.
+   *
+   * @param url `file:` address of HTML in the work folder
+   * @param patience milliseconds
+   * @throws {PrintError} when the page is at fault
+   * @throws {PressFailure} when the browser is; one that hung has been ended
+   */
+  async print(url: string, patience: number): Promise<Buffer> {
+    let timer: NodeJS.Timeout | undefined;
+    const tooLong = new Promise<never>((_, reject) => {
+      timer = setTimeout(() => {
+        this.#kill();
+        reject(new PressFailure(`the browser did not finish within ${patience / 1000} s`));
+      }, patience);
+    });
+    this.#running += 1;
+    try {
+      return await Promise.race([printPage(this.#session, url, this.#workFolder), this.#ended, tooLong]);
+    } catch (error) {
+      if (error instanceof PrintError || error instanceof PressFailure) throw error;
+      throw new PressFailure(this.alive ? (error as Error).message : 'the browser ended', { cause: error });
+    } finally {
+      clearTimeout(timer);
+      this.#running -= 1;
+      if (this.#retired) await this.retire();
+    }
+  }
+
+  /** Takes it out of use: it is closed as soon as it prints nothing. */
+  async retire(): Promise<void> {
+    this.#retired = true;
+    if (this.#running === 0) await this.close();
+  }
+
+  /** Ends the browser and removes its files. Asked politely it clears up after itself, but it may hang. */
+  async close(): Promise<void> {
+    const polite = this.alive ? this.#browser.close().catch(() => undefined) : undefined;
+    await Promise.race([polite, sleep(1000, undefined, { ref: false })]);
+    this.#kill();
+    await this.#ended.catch(() => undefined);
+    await removeProfile(this.#profile);
+  }
+
+  /** At once and with all its children. */
+  #kill(): void {
+    this.#killed = true;
+    const pid = this.#browser.process()?.pid;
+    if (pid === undefined) return;
+    try {
+      process.kill(process.platform === 'win32' ? pid : -pid, 'SIGKILL');
+    } catch {
+      // it has ended already
+    }
+  }
+}
+
+/** The last of the browser's processes may still be writing; what stays goes with the work folder. */
+async function removeProfile(profile: string): Promise<void> {
+  await rm(profile, { recursive: true, force: true, maxRetries: 5 }).catch(() => undefined);
+}
