@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 import { ContentError } from '../diagnostics/diagnostic.js';
-import { CommandError } from '../diagnostics/errors.js';
+import { CommandError, ReportedError } from '../diagnostics/errors.js';
 import { printDiagnostics } from '../diagnostics/print.js';
 import { listText, workText } from './text.js';
 
@@ -101,11 +101,10 @@ export async function run(words: readonly string[], streams: Streams): Promise<n
       streams.err(`${printDiagnostics(error.diagnostics, error.sources)}\n`);
       return 1;
     }
-    const { name, message, hints } = error as Error & { hints?: readonly string[] };
-    const code = { InputError: 2, CommandError: 2, MachineError: 3, DisagreementError: 1 }[name];
-    if (code === undefined) throw error;
-    streams.err(`benchleaf: ${[message, ...(hints ?? [])].join('. ')}\n`);
-    return code;
+    if (!(error instanceof ReportedError)) throw error;
+    const { message, hints, exitCode } = error;
+    streams.err(`benchleaf: ${hints.length > 0 ? `${message}. ${hints.join(' ')}` : message}\n`);
+    return exitCode;
   }
 }
 

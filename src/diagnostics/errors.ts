@@ -1,51 +1,50 @@
-/** A value refused at the door. The printed line names the key, the value and what is accepted. Exit code 2. */
-export class InputError extends Error {
+/** A failure to be told to the user in a line, and the exit code it ends with; any other error is a bug. */
+export class ReportedError extends Error {
+  constructor(
+    message: string,
+    /** 1 the content is wrong, 2 the command, 3 the machine. */
+    readonly exitCode: 1 | 2 | 3,
+    /** What to do about it, each a sentence. */
+    readonly hints: readonly string[] = [],
+  ) {
+    super(message);
+  }
+}
+
+/** A value refused at the door. The printed line names the key, the value and what is accepted. */
+export class InputError extends ReportedError {
   override readonly name = 'InputError';
   constructor(
     readonly key: string,
     readonly value: unknown,
     readonly accepts: string,
   ) {
-    super(`${key}: ${shown(value)} is not accepted; give ${accepts}`);
+    super(`${key}: ${shown(value)} is not accepted; give ${accepts}`, 2);
   }
 }
 
-/** A geometry function was asked for a shape that cannot exist; the room that knows the place adds it. */
-export class GeometryError extends Error {
-  override readonly name = 'GeometryError';
-  constructor(
-    readonly code: string,
-    message: string,
-  ) {
-    super(message);
-  }
-}
-
-/** The command itself is wrong: unknown option, unknown calculation. Exit code 2. */
-export class CommandError extends Error {
+/** The command itself is wrong: unknown option, unknown calculation. */
+export class CommandError extends ReportedError {
   override readonly name = 'CommandError';
-  constructor(
-    message: string,
-    readonly hints: readonly string[] = [],
-  ) {
-    super(message);
+  constructor(message: string, hints?: readonly string[]) {
+    super(message, 2, hints);
   }
 }
 
-/** The machine cannot do it: no browser, no space, no permission. Exit code 3. */
-export class MachineError extends Error {
+/** The machine cannot do it: no browser, no space, no permission. */
+export class MachineError extends ReportedError {
   override readonly name = 'MachineError';
-  constructor(
-    message: string,
-    readonly hints: readonly string[] = [],
-  ) {
-    super(message);
+  constructor(message: string, hints?: readonly string[]) {
+    super(message, 3, hints);
   }
 }
 
 /** The two routes to a number differ. Stops every print. */
-export class DisagreementError extends Error {
+export class DisagreementError extends ReportedError {
   override readonly name = 'DisagreementError';
+  constructor(message: string) {
+    super(message, 1);
+  }
 }
 
 /** A value as a reader would recognise it, never longer than one short line. */

@@ -1,5 +1,7 @@
+import { ReportedError } from '../diagnostics/errors.js';
+
 /** A document that must not be handed out: something in it could not be read, drawn or set. */
-export class PrintError extends Error {
+export class PrintError extends ReportedError {
   override readonly name = 'PrintError';
 
   /**
@@ -10,6 +12,6 @@ export class PrintError extends Error {
     readonly problems: readonly string[],
     what = 'the page',
   ) {
-    super(`${what} cannot be printed: ${problems.join('; ')}`);
+    super(`${what} cannot be printed: ${problems.join('; ')}`, 1);
   }
 }
