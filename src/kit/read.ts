@@ -1,4 +1,5 @@
 import { isMap, isScalar, LineCounter, parseDocument } from 'yaml';
+import { z } from 'zod';
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/suggest.js';
 import { type Kit, kitSchema } from './schema.js';
@@ -61,7 +62,7 @@ export function readKit(text: string, file: string): Kit {
     faults.map(({ path, message, key }) => {
       const [from, to] =
         key === undefined ? place(document, path) : keyPlace(document, path.slice(0, -1), key);
-      const near = key === undefined ? undefined : nearest(key, knownKeys);
+      const near = key === undefined ? undefined : nearest(key, knownKeys());
       const where = path.length > 0 ? `${path.map(String).join('.')}: ` : '';
       return fault(
         'kit/value',
@@ -74,11 +75,18 @@ export function readKit(text: string, file: string): Kit {
   );
 }
 
-const knownKeys = [
-  ...Object.keys(kitSchema.shape),
-  ...['name', 'ratio', 'plates', 'notches', 'cuts', 'module', 'diameter', 'leaves', 'depthForm', 'number'],
-  ...['travel', 'dialPerDivision', 'dialReads', 'centreHeight', 'leadScrew', 'changeWheels', 'lead', 'tpi'],
-];
+/** Every name a kit may use, as the schema has them. */
+function knownKeys(): Set<string> {
+  const names = new Set<string>();
+  const collect = (part: unknown): void => {
+    if (typeof part !== 'object' || part === null) return;
+    const { properties } = part as { properties?: object };
+    for (const name of Object.keys(properties ?? {})) names.add(name);
+    Object.values(part).forEach(collect);
+  };
+  collect(z.toJSONSchema(kitSchema, { io: 'input' }));
+  return names;
+}
 
 /** Where the node at a path stands in the text; its nearest parent when it is missing. */
 function place(document: ReturnType<typeof parseDocument>, path: readonly PropertyKey[]): [number, number] {
