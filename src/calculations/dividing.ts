@@ -19,6 +19,19 @@ function reasonNone(count: number, head: number): string {
   return `${head}/${count} of a turn comes out in whole spaces on none of these circles`;
 }
 
+interface IndexGiven {
+  readonly divisions: number;
+  readonly ratio: number;
+  readonly circles: readonly number[];
+}
+
+const trial = (g: IndexGiven) => settingsByTrial(g.divisions, g.ratio, g.circles);
+const possibleByTrial = {
+  of: 'possible',
+  source: byTrial,
+  value: (g: IndexGiven) => trial(g).settings.length > 0,
+} as const;
+
 export const simple = calculation({
   name: 'dividing.simple',
   title: 'Simple indexing',
@@ -37,16 +50,12 @@ export const simple = calculation({
       : { possible, turns, settings, reason: reasonNone(g.divisions, g.ratio) };
   },
   proofs: [
-    {
-      of: 'possible',
-      source: byTrial,
-      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings.length > 0,
-    },
-    { of: 'turns', source: byTrial, value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).turns },
+    possibleByTrial,
+    { of: 'turns', source: byTrial, value: (g) => trial(g).turns },
     {
       of: 'settings',
       source: byTrial,
-      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings,
+      value: (g) => trial(g).settings,
     },
   ],
   working: (g, found) => [
@@ -83,30 +92,31 @@ export const tally = calculation({
     return { possible: true, circle: setting.circle, rows };
   },
   proofs: [
-    {
-      of: 'possible',
-      source: byTrial,
-      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings.length > 0,
-    },
+    possibleByTrial,
     {
       of: 'circle',
       source: byTrial,
-      value: (g) => settingsByTrial(g.divisions, g.ratio, g.circles).settings[0]?.circle ?? null,
+      value: (g) => trial(g).settings[0]?.circle ?? null,
     },
     {
       of: 'rows',
       source: { work: 'derived', at: 'the crank moved one division at a time, spaces counted and carried' },
       value: (g) => {
-        const { turns, settings } = settingsByTrial(g.divisions, g.ratio, g.circles);
+        const { turns, settings } = trial(g);
         const first = settings[0];
         const places = first ? crankByStepping(g.divisions, turns, first.holes, first.circle) : [];
-        return places.map((place, tooth) => ({
-          tooth,
-          ...place,
-          degrees: (360 * tooth) / g.divisions,
-          angle: formatAngle((360 * tooth) / g.divisions),
-          quarter: [0, 1, 2, 3, 4].some((quarter) => 4 * tooth === quarter * g.divisions),
-        }));
+        return places.map((place, tooth) => {
+          // The angle back from where the crank stands, in one division, so that it is rounded once.
+          const spaces = place.turns * (first?.circle ?? 0) + place.holes;
+          const degrees = (360 * spaces) / (g.ratio * (first?.circle ?? 1));
+          return {
+            tooth,
+            ...place,
+            degrees,
+            angle: formatAngle(degrees),
+            quarter: [0, 1, 2, 3, 4].some((quarter) => 4 * tooth === quarter * g.divisions),
+          };
+        });
       },
     },
   ],

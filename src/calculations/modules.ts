@@ -1,9 +1,23 @@
 import { InputError } from '../diagnostics/errors.js';
 import { involuteCutter } from '../geometry/involute-cutter.js';
+import { moduleOf, nearestIn, type ToothSize } from '../geometry/pitch.js';
 import { cutterRow } from '../handbook/cutter-numbers.js';
 import { nearestModule, standardModules } from '../handbook/modules.js';
 import { calculation } from './calculation.js';
 import { choice, length, number, optional, orElse, whole } from './quantity.js';
+
+/** @throws {InputError} unless exactly one is given */
+function sizeGiven(
+  g: Readonly<Partial<Record<'module' | 'diametralPitch' | 'circularPitch', number | undefined>>>,
+): ToothSize {
+  const sizes: ToothSize[] = [];
+  if (g.module !== undefined) sizes.push({ module: g.module });
+  if (g.diametralPitch !== undefined) sizes.push({ diametralPitch: g.diametralPitch });
+  if (g.circularPitch !== undefined) sizes.push({ circularPitch: g.circularPitch });
+  const [only, second] = sizes;
+  if (only && !second) return only;
+  throw new InputError('module', g.module, 'exactly one of module, diametralPitch, circularPitch');
+}
 
 export const convert = calculation({
   name: 'module.convert',
@@ -20,17 +34,10 @@ export const convert = calculation({
     nearestStandardModule: { unit: 'mm', name: 'nearest standard module' },
     differencePercent: { unit: '%', name: 'difference from the nearest standard module' },
   },
-  refuse: (g) => {
-    if ([g.module, g.diametralPitch, g.circularPitch].filter((value) => value !== undefined).length !== 1)
-      throw new InputError('module', g.module, 'exactly one of module, diametralPitch, circularPitch');
-  },
+  refuse: (g) => void sizeGiven(g),
   work: (g) => {
-    const module =
-      g.module ??
-      (g.diametralPitch === undefined ? (g.circularPitch ?? 0) / Math.PI : 25.4 / g.diametralPitch);
-    const nearest = standardModules.reduce((best, one) =>
-      Math.abs(one - module) < Math.abs(best - module) ? one : best,
-    );
+    const module = moduleOf(sizeGiven(g));
+    const nearest = nearestIn(standardModules, module);
     return {
       module,
       diametralPitch: g.diametralPitch ?? 25.4 / module,
@@ -39,50 +46,22 @@ export const convert = calculation({
       differencePercent: (100 * (module - nearest)) / nearest,
     };
   },
+  // All the handbook's relations between the three must hold at once, whichever was given.
   proofs: [
-    {
-      of: 'module',
-      source: { work: 'derived', at: 'circular pitch over π; inches of circumference over teeth' },
-      within: 1e-9,
-      value: (g) =>
-        g.module !== undefined
-          ? g.module
-          : g.circularPitch !== undefined
-            ? g.circularPitch / Math.PI
-            : (1 / (g.diametralPitch ?? 1)) * 25.4,
-    },
-    {
-      of: 'circularPitch',
-      source: { work: 'derived', at: 'π inches of circumference hold P teeth' },
-      within: 1e-9,
-      value: (g) =>
-        g.diametralPitch === undefined
-          ? Math.PI * (g.module ?? (g.circularPitch ?? 0) / Math.PI)
-          : (Math.PI / g.diametralPitch) * 25.4,
-    },
-    {
-      of: 'diametralPitch',
-      source: { work: 'derived', at: 'teeth on a wheel of one inch pitch diameter' },
-      within: 1e-9,
-      value: (g) => g.diametralPitch ?? 25.4 / (g.module ?? (g.circularPitch ?? 0) / Math.PI),
-    },
+    { of: 'module', formula: 'module-of-pitch' },
+    { of: 'diametralPitch', formula: 'diametral-pitch' },
+    { of: 'circularPitch', formula: 'circular-pitch' },
     {
       of: 'nearestStandardModule',
       source: { work: 'iso54', at: 'series I and II and the fine modules, from memory' },
-      value: (g) =>
-        nearestModule(
-          g.module ??
-            (g.diametralPitch === undefined ? (g.circularPitch ?? 0) / Math.PI : 25.4 / g.diametralPitch),
-        ),
+      value: (g) => nearestModule(moduleOf(sizeGiven(g))),
     },
     {
       of: 'differencePercent',
       source: { work: 'derived', at: 'ratio to the nearest standard module, less one' },
       within: 1e-9,
       value: (g) => {
-        const module =
-          g.module ??
-          (g.diametralPitch === undefined ? (g.circularPitch ?? 0) / Math.PI : 25.4 / g.diametralPitch);
+        const module = moduleOf(sizeGiven(g));
         return (module / nearestModule(module) - 1) * 100;
       },
     },

@@ -1,16 +1,19 @@
 /**
  * Proportions of one tooth, in modules, as the cutter maker's dimension table prints them (to BS 978 Part 2, NHS
- * 56702, 56703 and 56704). A form is named by its full-depth figure, which is what the cutter is stamped with.
+ * 56702, 56703 and 56704); a tooth printed as 1.57 is half the circular pitch, exactly. A form is named by its full-depth figure, which is what the cutter is stamped with.
  */
 export const wheelForms = {
-  '2.95': { addendum: 1.38, dedendum: 1.57, flankRadius: 1.93 },
-  '3.38': { addendum: 1.38, dedendum: 2, flankRadius: 1.93 },
-  '2.45': { addendum: 1.38, dedendum: 1.07, flankRadius: 1.93 },
-  '3.00': { addendum: 1.25, dedendum: 1.75, flankRadius: 2 },
+  '2.95': { addendum: 1.38, dedendum: 1.57, flankRadius: 1.93, toothThickness: Math.PI / 2 },
+  '3.38': { addendum: 1.38, dedendum: 2, flankRadius: 1.93, toothThickness: Math.PI / 2 },
+  '2.45': { addendum: 1.38, dedendum: 1.07, flankRadius: 1.93, toothThickness: Math.PI / 2 },
+  '3.00': { addendum: 1.25, dedendum: 1.75, flankRadius: 2, toothThickness: 1.41 },
 } as const;
 
 /** The name of a wheel cutter's form. */
 export type WheelForm = keyof typeof wheelForms;
+
+/** In the order of the table: JavaScript keeps keys like these as they were written. */
+export const wheelFormNames = Object.keys(wheelForms) as [WheelForm, ...WheelForm[]];
 
 /** Pinion leaves, by count. The leaf's exact part of the pitch is pi/3 (to 8 leaves) or 2 pi/5. */
 export const pinionForms = {

@@ -3,11 +3,11 @@ import { theoreticalAddendum } from '../geometry/epicycloid.js';
 import { touchingPitchCircles, wheelSizes } from '../geometry/wheel.js';
 import { addendumByFixedPoint } from '../handbook/addendum.js';
 import type { Citation } from '../handbook/record.js';
-import { wheelTable } from '../handbook/tooth-tables.js';
+import { wheelColumns } from '../handbook/tooth-tables.js';
 import { calculation } from './calculation.js';
 import { leaves, mm, module, table, teeth } from './gearing.js';
 import { choice, optional, orElse } from './quantity.js';
-import { FACE_RADIUS, PRACTICAL, wheelForms } from './tooth-forms.js';
+import { FACE_RADIUS, PRACTICAL, type WheelForm, wheelFormNames, wheelForms } from './tooth-forms.js';
 
 const article: Citation = { work: 'cycloidal-article', at: 'fixed-point form, from memory' };
 
@@ -47,6 +47,16 @@ export const addendumFactor = calculation({
   ],
 });
 
+/** The handbook's columns for the wheel that is asked about. */
+function printed(g: {
+  readonly teeth: number;
+  readonly leaves?: number | undefined;
+  readonly convention: 'leaves' | '2.76';
+  readonly depthForm: WheelForm;
+}) {
+  return wheelColumns(g.depthForm, g.teeth, g.convention === 'leaves' ? g.leaves : undefined);
+}
+
 export const wheelBlank = calculation({
   name: 'wheel.blank',
   title: 'Wheel blank and depth of cut',
@@ -55,10 +65,7 @@ export const wheelBlank = calculation({
     leaves: optional(leaves),
     module,
     convention: orElse(choice('convention for the addendum', ['leaves', '2.76']), 'leaves'),
-    depthForm: orElse(
-      choice('form of the cutter, by its full depth', ['2.95', '3.38', '2.45', '3.00']),
-      '2.95',
-    ),
+    depthForm: orElse(choice('form of the cutter, by its full depth', wheelFormNames), '2.95'),
   },
   found: {
     pitchDiameter: mm('d', 'pitch diameter'),
@@ -91,7 +98,7 @@ export const wheelBlank = calculation({
       addendum: factor === undefined ? form.addendum : PRACTICAL * factor,
       dedendum: form.dedendum,
       flankRadius: factor === undefined ? form.flankRadius : FACE_RADIUS * factor,
-      toothThickness: g.depthForm === '3.00' ? 1.41 : Math.PI / 2,
+      toothThickness: form.toothThickness,
     });
   },
   proofs: [
@@ -100,54 +107,37 @@ export const wheelBlank = calculation({
       of: 'outsideDiameter',
       source: table('row “diameter of blank”; by leaf count, the fixed-point form'),
       within: (g) => 1e-8 * g.module,
-      value: (g) =>
-        g.module *
-        (g.teeth +
-          (g.convention === 'leaves'
-            ? 1.9 * addendumByFixedPoint(g.teeth, g.leaves ?? 0)
-            : wheelTable[g.depthForm].blank)),
+      value: (g) => g.module * (g.teeth + printed(g).blank),
     },
     {
       of: 'rootDiameter',
       source: table('row “root diameter”'),
       within: 1e-9,
-      value: (g) => g.module * (g.teeth + wheelTable[g.depthForm].root),
+      value: (g) => g.module * (g.teeth + printed(g).root),
     },
     {
       of: 'depthOfCut',
       source: table('row “full tooth depth”; by leaf count, half of blank less root'),
       within: (g) => 1e-8 * g.module,
-      value: (g) =>
-        g.convention === 'leaves'
-          ? (g.module * (1.9 * addendumByFixedPoint(g.teeth, g.leaves ?? 0) - wheelTable[g.depthForm].root)) /
-            2
-          : g.module * wheelTable[g.depthForm].depth,
+      value: (g) => g.module * printed(g).depth,
     },
     {
       of: 'addendum',
       source: table('half of “diameter of blank” less the pitch circle; by leaf count, the fixed-point form'),
       within: (g) => 1e-8 * g.module,
-      value: (g) =>
-        g.module *
-        (g.convention === 'leaves'
-          ? 0.95 * addendumByFixedPoint(g.teeth, g.leaves ?? 0)
-          : wheelTable[g.depthForm].blank / 2),
+      value: (g) => (g.module * printed(g).blank) / 2,
     },
     {
       of: 'dedendum',
       source: table('half of the pitch circle less “root diameter”'),
       within: 1e-9,
-      value: (g) => (-g.module * wheelTable[g.depthForm].root) / 2,
+      value: (g) => (-g.module * printed(g).root) / 2,
     },
     {
       of: 'flankRadius',
       source: table('row “addendum radius”; by leaf count, 1.40 of the fixed-point form'),
       within: (g) => 1e-8 * g.module,
-      value: (g) =>
-        g.module *
-        (g.convention === 'leaves'
-          ? 1.4 * addendumByFixedPoint(g.teeth, g.leaves ?? 0)
-          : wheelTable[g.depthForm].radius),
+      value: (g) => g.module * printed(g).radius,
     },
     {
       of: 'anglePerTooth',
@@ -159,7 +149,7 @@ export const wheelBlank = calculation({
       of: 'toothThickness',
       source: table('row “tooth thickness”, printed to two figures'),
       within: (g) => 0.01 * g.module,
-      value: (g) => g.module * wheelTable[g.depthForm].thickness,
+      value: (g) => g.module * printed(g).thickness,
     },
   ],
   working: (g) => [

@@ -6,8 +6,6 @@ export const sources = {
   'bs978-2': 'BS 978-2:1952, Fine pitch gears: cycloidal type (as commonly reported, from memory)',
   iso54: 'ISO 54:1996, Modules (from memory)',
   'rose-1887': 'J. Rose, Modern Machine-Shop Practice, vol. I, 1887, pp. 71–74',
-  'bs-treatise':
-    'Brown & Sharpe, Practical Treatise on Milling and Milling Machines (index tables from memory)',
   'speed-table': 'Cutting Speeds, University of Arizona instrument shop (web page, read 2026)',
   groover: 'M. P. Groover, Fundamentals of Modern Manufacturing, milling problem (answers from memory)',
   derived: 'Elementary geometry',

@@ -1,3 +1,5 @@
+import { addendumByFixedPoint } from './addendum.js';
+
 /**
  * Columns of the cutter maker's dimension table that are measured across the blank, in modules: what to add to
  * (or take from) the count of teeth. The columns for one tooth stand in calculations/tooth-forms.ts, so the two
@@ -10,6 +12,18 @@ export const wheelTable = {
   '2.45': { blank: 2.76, root: -2.14, depth: 2.45, thickness: 1.57, radius: 1.93 },
   '3.00': { blank: 2.5, root: -3.5, depth: 3, thickness: 1.41, radius: 2 },
 } as const;
+
+/**
+ * The columns for one wheel. With a pinion's leaf count, the blank, depth and face radius follow from the
+ * addendum rule instead: 0.95 and 1.40 of the theoretical addendum (BS 978-2 as commonly reported, from memory).
+ */
+export function wheelColumns(form: keyof typeof wheelTable, teeth: number, leaves?: number) {
+  const printed = wheelTable[form];
+  if (leaves === undefined) return printed;
+  const theoretical = addendumByFixedPoint(teeth, leaves);
+  const blank = 1.9 * theoretical;
+  return { ...printed, blank, depth: (blank - printed.root) / 2, radius: 1.4 * theoretical };
+}
 
 /** The same for pinions: diameters in modules by leaf count, full depth as printed,
  * and the leaf's share of the circular pitch. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { wheelFormNames } from '../calculations/tooth-forms.js';
 import { parseLength } from '../units/length.js';
 
 /** A length in a kit: a number of mm, or text with a unit such as `1/8 in`; more than 0, at most 10 m. */
@@ -48,7 +49,7 @@ export const kitSchema = z.strictObject({
         module: length,
         diameter: length,
         leaves: count(5, 100).optional(),
-        depthForm: z.enum(['2.95', '3.38', '2.45', '3.00']).optional(),
+        depthForm: z.enum(wheelFormNames).optional(),
         number: count(1, 8).optional(),
       }),
     )

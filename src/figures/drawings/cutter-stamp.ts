@@ -1,11 +1,12 @@
 import { z } from 'zod';
+import { wheelFormNames } from '../../calculations/tooth-forms.js';
 import { onBearing, point } from '../drafting/point.js';
 import { fitting } from '../drafting/scale.js';
 import { length as inWords, plain } from '../drafting/wording.js';
 import { defineFigure } from '../figure.js';
 import { count, toothModule, word } from '../given.js';
 import { Pen } from '../pen.js';
-import { depthFactor, drawnForms, formNames } from './wheel-forms.js';
+import { depthFactor, drawnForms } from './wheel-forms.js';
 
 /** Teeth of the cutter as drawn, and their depth as a share of its radius. */
 const CUTTER_TEETH = 12;
@@ -18,7 +19,7 @@ export const cutterStamp = defineFigure({
   given: z.strictObject({
     module: toothModule(),
     teethFrom: count(6, 1000).optional(),
-    form: word(...formNames).default('2.95'),
+    form: word(...wheelFormNames).default('2.95'),
   }),
   draw({ module, teethFrom, form }, style) {
     const pen = new Pen(style);

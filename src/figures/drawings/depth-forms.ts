@@ -73,7 +73,7 @@ function drawSpace(pen: Pen, form: DrawnForm, { module, scale, left, pitchLine, 
   const tip = pitchLine - form.addendum * unit;
   const root = pitchLine + form.dedendum * unit;
   const right = left + Math.PI * unit;
-  const half = (form.tooth * unit) / 2;
+  const half = (form.toothThickness * unit) / 2;
 
   const profile = (trace: Trace): Trace =>
     traceSpace(trace, form, unit, { left, right, half, tip, root, pitchLine });

@@ -7,22 +7,17 @@ export interface DrawnForm {
   readonly dedendum: number;
   readonly flankRadius: number;
   /** Thickness of the tooth at the pitch circle. */
-  readonly tooth: number;
+  readonly toothThickness: number;
   readonly roundBottom: boolean;
 }
 
-const half = { tooth: Math.PI / 2, roundBottom: false };
-
 /** The forms of the cutter maker's dimension table, by the full-depth figure that each is stamped with. */
 export const drawnForms: Readonly<Record<WheelForm, DrawnForm>> = {
-  '2.95': { ...proportions['2.95'], ...half, name: 'basic' },
-  '3.38': { ...proportions['3.38'], ...half, name: 'deep' },
-  '2.45': { ...proportions['2.45'], ...half, name: 'short' },
-  '3.00': { ...proportions['3.00'], tooth: 1.41, roundBottom: true, name: 'round bottom' },
+  '2.95': { ...proportions['2.95'], name: 'basic', roundBottom: false },
+  '3.38': { ...proportions['3.38'], name: 'deep', roundBottom: false },
+  '2.45': { ...proportions['2.45'], name: 'short', roundBottom: false },
+  '3.00': { ...proportions['3.00'], name: 'round bottom', roundBottom: true },
 };
-
-/** In the order of the table. JavaScript keeps keys like these as they were written. */
-export const formNames = Object.keys(drawnForms) as [WheelForm, ...WheelForm[]];
 
 /** Full depth over module. */
 export const depthFactor = (form: DrawnForm): number => form.addendum + form.dedendum;
