@@ -14,6 +14,8 @@ export class Guard {
   readonly #session: CDPSession;
   readonly #asked = new Map<string, string>();
   readonly #problems = new Map<string, string>();
+  /** What was asked for, in order: looking a file up takes longer at times, so problems come to light in any. */
+  readonly #places = new Map<string, number>();
   #requests = 0;
 
   /** @param folder the work folder, as an absolute path without symbolic links */
@@ -49,9 +51,12 @@ export class Guard {
     return this.#requests;
   }
 
-  /** @throws {PrintError} naming all that went wrong, if anything did */
+  /** @throws {PrintError} naming all that went wrong, in the order it was asked for, if anything did */
   demandNone(): void {
-    if (this.#problems.size > 0) throw new PrintError([...this.#problems.values()]);
+    if (this.#problems.size === 0) return;
+    const place = (about: string): number => this.#places.get(about) ?? Number.MAX_SAFE_INTEGER;
+    const inOrder = [...this.#problems].sort(([a], [b]) => place(a) - place(b));
+    throw new PrintError(inOrder.map(([, problem]) => problem));
   }
 
   /** Of several complaints about one thing the first is the best. */
@@ -61,6 +66,7 @@ export class Guard {
 
   async #decide(requestId: string, url: string): Promise<void> {
     this.#requests += 1;
+    if (!this.#places.has(url)) this.#places.set(url, this.#places.size);
     const refused = await this.#whyNot(url);
     if (refused) this.note(url, `${this.#shown(url)} ${refused}`);
     const answer = refused
