@@ -74,7 +74,14 @@ const maths = create(
   },
   {},
 );
-const parsed = new Map<string, MathNode>();
+
+/** A formula's right-hand side, read and found to be arithmetic. */
+export interface ParsedFormula {
+  readonly tree: MathNode;
+  readonly evaluate: (scope: Scope) => unknown;
+}
+
+const parsed = new Map<string, ParsedFormula>();
 
 /** Numbers by symbol. */
 export type Scope = Readonly<Record<string, number>>;
@@ -91,9 +98,7 @@ export class FormulaError extends Error {
  * @throws {FormulaError} for anything but arithmetic, an unknown symbol, or a result that is no finite number
  */
 export function evaluateFormula(text: string, scope: Scope): number {
-  const value: unknown = parseFormula(text)
-    .compile()
-    .evaluate({ ...scope });
+  const value = parseFormula(text).evaluate({ ...scope });
   if (typeof value !== 'number' || !Number.isFinite(value))
     throw new FormulaError(`"${text}" has no finite value`);
   return value;
@@ -102,7 +107,7 @@ export function evaluateFormula(text: string, scope: Scope): number {
 /** Symbols that a formula's right-hand side needs, `pi` and function names apart. */
 export function symbolsOf(text: string): string[] {
   const names = new Set<string>();
-  parseFormula(text).traverse((node, path) => {
+  parseFormula(text).tree.traverse((node, path) => {
     const name = (node as { name?: string }).name;
     if (node.type === 'SymbolNode' && path !== 'fn' && name !== undefined && name !== 'pi') names.add(name);
   });
@@ -120,7 +125,12 @@ function rightSide(text: string): string {
   return text.slice(text.indexOf('=') + 1).trim();
 }
 
-function parseFormula(text: string): MathNode {
+/**
+ * Reads a formula's right-hand side; each text is read once.
+ *
+ * @throws {FormulaError} for anything but arithmetic
+ */
+export function parseFormula(text: string): ParsedFormula {
   const known = parsed.get(text);
   if (known) return known;
   if (text.length > LONGEST) throw new FormulaError(`a formula may have ${LONGEST} characters at most`);
@@ -131,8 +141,10 @@ function parseFormula(text: string): MathNode {
     throw new FormulaError(`"${text}" cannot be read: ${(error as Error).message}`);
   }
   tree.traverse(refuseAllButArithmetic);
-  parsed.set(text, tree);
-  return tree;
+  const code = tree.compile();
+  const formula: ParsedFormula = { tree, evaluate: (scope) => code.evaluate(scope) };
+  parsed.set(text, formula);
+  return formula;
 }
 
 function refuseAllButArithmetic(node: MathNode, path: string): void {

@@ -5,12 +5,15 @@ import { expect, it } from 'vitest';
 const ROOMS = [
   'units',
   'diagnostics',
+  'reading',
   'formula',
   'geometry',
   'handbook',
   'calculations',
   'kit',
   'figures',
+  'problems',
+  'lesson',
   'print',
   'cli',
 ];
@@ -23,8 +26,12 @@ const ONLY_IN: Record<string, string[]> = {
   mathjs: ['formula'],
   commander: ['cli'],
   puppeteer: ['print'],
-  yaml: ['kit'],
-  zod: ['kit', 'figures'],
+  yaml: ['reading'],
+  zod: ['reading', 'kit', 'figures', 'problems', 'lesson', 'pack'],
+  'markdown-it': ['sheets'],
+  katex: ['sheets'],
+  handlebars: ['lesson', 'sheets'],
+  'pure-rand': ['problems'],
 };
 
 const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>

@@ -1,0 +1,55 @@
+import type { WorkingStep } from '../calculations/working.js';
+
+/** What a lesson or problem may name, by name; a working's found values stand under its name. Lengths mm. */
+export type Values = Readonly<Record<string, unknown>>;
+
+/** One problem as one learner gets it: everything that a sheet and its key print. */
+export interface Problem {
+  /** Its key in the lesson. */
+  readonly name: string;
+  /** a direct, b rearranged, c in two steps, d choose or diagnose. */
+  readonly level: 'a' | 'b' | 'c' | 'd';
+  /** The question: Markdown with `{{…}}`, to be filled from `values`. */
+  readonly ask: string;
+  /** What the question may name, as it was drawn, and rounded where it is told. */
+  readonly values: Values;
+  /** At least one. A problem with one part has no text of its own there. */
+  readonly parts: readonly Part[];
+}
+
+/** One thing that is asked, and all that the key says of it. Texts are for the reader, in the sheet's units. */
+export interface Part {
+  /** Markdown with `{{…}}`; empty when the problem's own text asks it. */
+  readonly ask: string;
+  /** What stands beside the answer box, such as `mm`; empty for a word or a count. */
+  readonly unit: string;
+  /** Lines of room for working. */
+  readonly room: number;
+  readonly answer: string;
+  /** What is taken as right, such as `50.20 to 50.22 mm` or `any one of these`. */
+  readonly accepted: string;
+  readonly method: readonly WorkingStep[];
+  readonly marks: readonly Mark[];
+  readonly slips: readonly SlipLine[];
+  readonly checks: readonly CheckLine[];
+}
+
+/** Marks as schools write them: `M1` for method, `A1` for accuracy, `B1` independent. */
+export interface Mark {
+  readonly code: string;
+  readonly for: string;
+}
+
+/** What a wrong way gives, and what to say of it. */
+export interface SlipLine {
+  readonly gives: string;
+  readonly says: string;
+}
+
+/** The second route's word on an answer. */
+export interface CheckLine {
+  readonly source: string;
+  readonly value: string;
+  /** How near the two are: `exactly`, or `to 0.000 001 mm`. */
+  readonly agreement: string;
+}

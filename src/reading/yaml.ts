@@ -1,0 +1,116 @@
+import { parseDocument } from 'yaml';
+import { z } from 'zod';
+import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
+import { nearest } from '../diagnostics/suggest.js';
+import { type Path, type Place, Places } from './places.js';
+
+/** Longest text that is read, in characters; a real one has a few thousand. */
+const LONGEST = 200_000;
+
+/** What was read, and where each part of it stands. */
+export interface ReadYaml<T> {
+  readonly data: T;
+  readonly places: Places;
+}
+
+/** What a text is, for messages. */
+export interface YamlSource {
+  readonly file: string;
+  /** In a word: `kit`, `lesson`, `course`. */
+  readonly area: string;
+  /** Line of the file on which the YAML starts; 1 unless told. */
+  readonly firstLine?: number;
+}
+
+type Fault = { readonly path: Path; readonly message: string; readonly key?: string };
+
+/**
+ * Reads YAML and checks it by a schema.
+ *
+ * @throws {ContentError} with every fault and its place
+ */
+export function readYaml<S extends z.ZodType>(
+  text: string,
+  schema: S,
+  { file, area, firstLine = 1 }: YamlSource,
+): ReadYaml<z.output<S>> {
+  const places = new Places(text, firstLine);
+  const fault = (rule: string, message: string, place: Place, hints: string[] = []): Diagnostic => ({
+    severity: 'error',
+    rule: `${area}/${rule}`,
+    message,
+    file,
+    ...place,
+    hints,
+  });
+  const start: Place = { start: { line: firstLine, column: 1 }, length: 1 };
+  const fail = (...faults: Diagnostic[]): never => {
+    throw new ContentError(faults);
+  };
+
+  if (text.length > LONGEST)
+    fail(fault('too-long', `a ${area} may have ${LONGEST} characters at most`, start));
+  const document = parseDocument(text, { lineCounter: places.lines, prettyErrors: false });
+  places.of(document);
+  if (document.errors.length > 0)
+    fail(
+      ...document.errors.map((e) =>
+        fault('yaml', e.message.split('\n')[0] ?? '', places.at(e.pos[0]), [
+          'Check the spaces at the start of the line, and the colons.',
+        ]),
+      ),
+    );
+
+  let data: unknown;
+  try {
+    data = document.toJS({ maxAliasCount: 50 });
+  } catch (error) {
+    fail(fault('yaml', (error as Error).message, start));
+  }
+  const read = schema.safeParse(data);
+  if (read.success) return { data: read.data, places };
+
+  const known = knownKeys(schema);
+  return fail(
+    ...read.error.issues.flatMap(asFaults).map(({ path, message, key }) => {
+      const near = key === undefined ? undefined : nearest(key, known);
+      return fault(
+        'value',
+        `${path.map((part) => `${String(part)}`).join('.')}${path.length > 0 ? ': ' : ''}${message}`,
+        key === undefined ? places.value(path) : places.key(path),
+        near ? [`Did you mean "${near}"?`] : [],
+      );
+    }),
+  );
+}
+
+/** An alternative that almost fitted says more than that none did. */
+function asFaults(issue: z.core.$ZodIssue): Fault[] {
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.map((key) => ({
+      path: [...issue.path, key],
+      message: `there is no "${key}" here`,
+      key,
+    }));
+  if (issue.code === 'invalid_union') {
+    const [closest] = issue.errors
+      .map((branch) => branch.flatMap(asFaults))
+      .filter((branch) => branch.length > 0 && branch.every((one) => one.path.length > 0))
+      .sort((a, b) => a.length - b.length);
+    if (closest) return closest.map((one) => ({ ...one, path: [...issue.path, ...one.path] }));
+  }
+  return [{ path: issue.path, message: issue.message.replace(/^./, (first) => first.toLowerCase()) }];
+}
+
+/** Every name that a schema knows. */
+function knownKeys(schema: z.ZodType): Set<string> {
+  const names = new Set<string>();
+  const collect = (part: unknown): void => {
+    if (typeof part !== 'object' || part === null) return;
+    const { properties } = part as { properties?: object };
+    for (const name of Object.keys(properties ?? {})) names.add(name);
+    Object.values(part).forEach(collect);
+  };
+  collect(z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }));
+  return names;
+}
