@@ -28,6 +28,8 @@ export interface Slip {
   readonly of: string;
   readonly formula: string;
   readonly says: string;
+  /** For a move of spaces: the teeth that the wheel would have. */
+  readonly makes?: string;
 }
 
 /** One thing the trade works out, by two routes. */
@@ -43,7 +45,9 @@ export interface Calculation<G extends Quantities = Quantities, F = Record<strin
   /** Route B, the handbook. */
   readonly proofs: readonly Proof<ValuesOf<G>, F>[];
   readonly working: readonly Step[] | ((given: ValuesOf<G>, found: F) => readonly Step[]);
-  readonly slips?: Readonly<Record<string, Slip>>;
+  readonly slips?:
+    | Readonly<Record<string, Slip>>
+    | ((given: ValuesOf<G>, found: F) => Readonly<Record<string, Slip>>);
 }
 
 /** Declares a calculation; only ties the types together. */

@@ -81,7 +81,17 @@ export const pinionBlank = calculation({
       value: (g) => g.module * pinionTable[g.leaves as LeafCount].depth,
     },
   ],
-  working: ['d_a = m*n + 2*h_a', 'd_f = d_a - 2*h'],
+  working: (g) => {
+    const leaf = pinionForms[g.leaves as LeafCount];
+    const plain = (modules: number) => String(Number(modules.toFixed(3)));
+    return [
+      'd = m*n',
+      `d_a = m*(n + ${plain(2 * leaf.addendum)})`,
+      `h = ${plain(leaf.addendum + leaf.dedendum)}*m`,
+      'd_f = d_a - 2*h',
+      `s = ${plain(leaf.leafThickness)}*m`,
+    ];
+  },
   slips: {
     wheel: {
       of: 'outsideDiameter',
@@ -97,6 +107,11 @@ export const pinionBlank = calculation({
       of: 'outsideDiameter',
       formula: 'm*n',
       says: 'That is the pitch diameter: the leaves stand above it.',
+    },
+    wheelDepth: {
+      of: 'depthOfCut',
+      formula: '2.95*m',
+      says: 'That is the depth of a wheel. A pinion cutter is for one leaf count, and has its own.',
     },
   },
 });

@@ -9,6 +9,9 @@ import { leaves, mm, module, table, teeth } from './gearing.js';
 import { choice, optional, orElse } from './quantity.js';
 import { FACE_RADIUS, PRACTICAL, type WheelForm, wheelFormNames, wheelForms } from './tooth-forms.js';
 
+/** A proportion as the table prints it, without the dust of adding. */
+const plain = (modules: number) => String(Number(modules.toFixed(2)));
+
 const article: Citation = { work: 'cycloidal-article', at: 'fixed-point form, from memory' };
 
 /** The rule is for a wheel that drives a smaller pinion; below that the generating circle outgrows the wheel. */
@@ -162,11 +165,16 @@ export const wheelBlank = calculation({
       say: `Cutter form: full depth ${g.depthForm} modules by the trade table. If the cutter is stamped otherwise, the stamp wins.`,
     },
     'd = m*z',
-    'd_a = d + 2*h_a',
-    'h = h_a + h_f',
-    'd_f = d - 2*h_f',
+    ...(g.convention === 'leaves'
+      ? ['d_a = d + 2*h_a', `h = h_a + ${plain(wheelForms[g.depthForm].dedendum)}*m`]
+      : [
+          `d_a = m*(z + ${plain(2 * wheelForms[g.depthForm].addendum)})`,
+          `h = ${plain(wheelForms[g.depthForm].addendum + wheelForms[g.depthForm].dedendum)}*m`,
+        ]),
+    `d_f = m*(z - ${plain(2 * wheelForms[g.depthForm].dedendum)})`,
+    'A = 360/z',
   ],
-  slips: {
+  slips: (g) => ({
     involute: {
       of: 'outsideDiameter',
       formula: 'm*(z + 2)',
@@ -193,7 +201,17 @@ export const wheelBlank = calculation({
       formula: '2*h',
       says: 'You doubled the depth: the cutter goes in on one side only.',
     },
-  },
+    otherForm: {
+      of: 'depthOfCut',
+      formula: g.depthForm === '2.95' ? '3.38*m' : '2.95*m',
+      says: 'Right sum, other cutter. Read the stamp.',
+    },
+    moduleOnly: {
+      of: 'depthOfCut',
+      formula: 'm',
+      says: 'That is the module alone; the depth is its form’s figure times the module.',
+    },
+  }),
 });
 
 export const centreDistance = calculation({

@@ -4,7 +4,7 @@ import { evaluateFormula, symbolsOf, withNumbers } from '../formula/formula.js';
 import { formulas } from '../handbook/formulas.js';
 import type { Citation } from '../handbook/record.js';
 import { sources } from '../handbook/sources.js';
-import type { Calculation, Proof, Step } from './calculation.js';
+import type { Calculation, Proof, Slip, Step } from './calculation.js';
 import { findCalculation } from './catalogue.js';
 import { readGiven } from './quantity.js';
 
@@ -38,20 +38,57 @@ export interface Worked {
  *   {DisagreementError} the two routes differ
  */
 export function work(name: string, given: Readonly<Record<string, unknown>>): Worked {
+  const { values, found, checks, steps, symbols } = workInFull(name, given);
+  return {
+    calculation: name,
+    given: values,
+    found,
+    checks,
+    working: steps.map((step) => line(step, symbols)),
+  };
+}
+
+/** A worked calculation with what the sheets need to set it out. */
+export interface FullWork {
+  readonly calculation: Calculation;
+  /** What it was given, read. */
+  readonly values: Values;
+  readonly found: Values;
+  readonly checks: readonly Check[];
+  /** The working, before any number is put in. */
+  readonly steps: readonly Step[];
+  /** Numbers by symbol. */
+  readonly symbols: Readonly<Record<string, number>>;
+  readonly slips: Readonly<Record<string, Slip>>;
+}
+
+/**
+ * The same as `work`, before the working is written out.
+ *
+ * @throws what `work` throws
+ */
+export function workInFull(name: string, given: Readonly<Record<string, unknown>>): FullWork {
   const calculation = findCalculation(name);
   const values = readGiven(calculation.given, given);
   calculation.refuse?.(values);
   const found = calculation.work(values);
-  const scope = symbolValues(calculation, values, found);
-  const checks = calculation.proofs.map((proof) => check(proof, values, scope, found));
+  const symbols = symbolValues(calculation, values, found);
+  const checks = calculation.proofs.map((proof) => check(proof, values, symbols, found));
   const wrong = checks.find((one) => !one.agrees);
   if (wrong)
     throw new DisagreementError(
       `${name}: ${wrong.of} is ${JSON.stringify(found[wrong.of])}, but ${wrong.source} gives ${JSON.stringify(wrong.value)}`,
     );
-  const steps =
-    typeof calculation.working === 'function' ? calculation.working(values, found) : calculation.working;
-  return { calculation: name, given: values, found, checks, working: steps.map((step) => line(step, scope)) };
+  const { working, slips = {} } = calculation;
+  return {
+    calculation,
+    values,
+    found,
+    checks,
+    symbols,
+    steps: typeof working === 'function' ? working(values, found) : working,
+    slips: typeof slips === 'function' ? slips(values, found) : slips,
+  };
 }
 
 /** Numbers by symbol, of what is given and what is found. */

@@ -1,3 +1,8 @@
+import { evaluateFormula, symbolsOf } from '../formula/formula.js';
+import { formatNumber, type UnitSystem } from '../units/format.js';
+import { MM_PER_INCH } from '../units/length.js';
+import type { Calculation, Step } from './calculation.js';
+
 /** A line of working as data: a sentence, or a formula with its numbers and its result. */
 export type WorkingStep = Sentence | FormulaStep;
 
@@ -13,4 +18,92 @@ export interface FormulaStep {
   readonly numbers: Readonly<Record<string, string>>;
   /** The result with its unit: `50.208 mm`. */
   readonly result: string;
+}
+
+/** Numbers by symbol, and each symbol's unit. */
+export interface Symbols {
+  readonly values: Readonly<Record<string, number>>;
+  readonly units: Readonly<Record<string, string>>;
+}
+
+/** The module and circular pitch stay in millimetres in an inch workshop too. */
+const ALWAYS_MM = new Set(['m', 'p']);
+const THIN = '\u202F';
+
+/** The unit of every symbol of a calculation. */
+export function unitsOf({ given, found }: Calculation): Record<string, string> {
+  const units: Record<string, string> = {};
+  for (const { symbol, unit } of [...Object.values(given), ...Object.values(found)])
+    if (symbol) units[symbol] = unit;
+  return units;
+}
+
+/**
+ * A step as the reader is shown it. In inches where the formula holds in inches as it stands; a formula with a
+ * module or a constant of millimetres is worked in millimetres, and its result then turned into inches.
+ */
+export function showStep(step: Step, symbols: Symbols, system: UnitSystem): WorkingStep {
+  if (typeof step !== 'string') return step;
+  const { values, units } = symbols;
+  const result = evaluateFormula(step, values);
+  const unit = units[leftSide(step)] ?? '';
+  const needed = symbolsOf(step);
+  const inInches = system === 'inch' && holdsInInches(step, symbols, result, unit);
+  const shown = (symbol: string): string => {
+    const value = values[symbol] ?? 0;
+    return inInches && isLength(symbol, units) ? decimals(value / MM_PER_INCH, 5) : decimals(value, 4);
+  };
+  return {
+    formula: step,
+    numbers: Object.fromEntries(needed.map((symbol) => [symbol, shown(symbol)])),
+    result: inInches ? withUnit(result, unit, 'inch') : inWords(result, unit, system),
+  };
+}
+
+/** The steps that lead to a symbol, in order: its own formula, and those of what that needs. */
+export function stepsTo(symbol: string, steps: readonly Step[]): Step[] {
+  const wanted = new Set([symbol]);
+  const kept: Step[] = [];
+  for (const step of [...steps].reverse()) {
+    if (typeof step !== 'string' || !wanted.has(leftSide(step))) continue;
+    kept.unshift(step);
+    for (const needed of symbolsOf(step)) wanted.add(needed);
+  }
+  return kept;
+}
+
+/** `d_a` of `d_a = m*z`; empty when a formula has no left-hand side. */
+export function leftSide(formula: string): string {
+  const at = formula.indexOf('=');
+  return at < 0 ? '' : formula.slice(0, at).trim();
+}
+
+/** A number with as many decimals as it needs, up to a most: `0.8`, `50.208`. */
+export function decimals(value: number, most: number): string {
+  const text = formatNumber(value, most);
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+function inWords(value: number, unit: string, system: UnitSystem): string {
+  const own = withUnit(value, unit, 'mm');
+  return system === 'inch' && unit === 'mm' ? `${own} = ${withUnit(value, unit, 'inch')}` : own;
+}
+
+function withUnit(value: number, unit: string, system: UnitSystem): string {
+  if (unit === '°') return `${decimals(value, 4)}°`;
+  if (unit === 'mm' && system === 'inch') return `${decimals(value / MM_PER_INCH, 5)}${THIN}in`;
+  return unit === '' ? decimals(value, 4) : `${decimals(value, 4)}${THIN}${unit}`;
+}
+
+const isLength = (symbol: string, units: Readonly<Record<string, string>>) =>
+  units[symbol] === 'mm' && !ALWAYS_MM.has(symbol);
+
+/** Scaling every length down by 25.4 must scale a length found by as much, and leave any other result alone. */
+function holdsInInches(step: string, { values, units }: Symbols, result: number, unit: string): boolean {
+  const lengths = symbolsOf(step).filter((symbol) => isLength(symbol, units));
+  if (lengths.length === 0) return false;
+  const scaled = { ...values };
+  for (const symbol of lengths) scaled[symbol] = (values[symbol] ?? 0) / MM_PER_INCH;
+  const expected = unit === 'mm' ? result / MM_PER_INCH : result;
+  return Math.abs(evaluateFormula(step, scaled) - expected) <= 1e-9 * Math.max(1, Math.abs(expected));
 }

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { catalogue, findCalculation } from '../../src/calculations/catalogue.js';
-import { symbolValues } from '../../src/calculations/work.js';
+import { catalogue } from '../../src/calculations/catalogue.js';
+import { workInFull } from '../../src/calculations/work.js';
+import { leftSide } from '../../src/calculations/working.js';
 import { evaluateFormula } from '../../src/formula/formula.js';
 import { CommandError, InputError, listCalculations, work } from '../../src/index.js';
 
@@ -53,11 +54,20 @@ describe.each(catalogue.map((one) => one.name))('%s', (name) => {
   });
 
   it('has no slip that lands on the right answer', () => {
-    const calculation = findCalculation(name);
-    const { given, found } = work(name, good);
-    for (const [id, slip] of Object.entries(calculation.slips ?? {})) {
-      const wrong = evaluateFormula(slip.formula, symbolValues(calculation, given, found));
+    const { slips, symbols, found } = workInFull(name, good);
+    for (const [id, slip] of Object.entries(slips)) {
+      const wrong = evaluateFormula(slip.formula, symbols);
       expect(Math.abs(wrong - (found[slip.of] as number)), id).toBeGreaterThan(0.01);
+    }
+  });
+
+  it('shows a working that comes out at what was found', () => {
+    const { steps, symbols } = workInFull(name, good);
+    for (const step of steps) {
+      const symbol = typeof step === 'string' ? leftSide(step) : '';
+      // The stack's division is shown before it is cut down to whole blanks.
+      if (typeof step !== 'string' || symbols[symbol] === undefined || name === 'setup.stack') continue;
+      expect(evaluateFormula(step, symbols), step).toBeCloseTo(symbols[symbol] as number, 8);
     }
   });
 
