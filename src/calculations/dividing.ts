@@ -1,4 +1,4 @@
-import { crankAfter, simpleIndexing } from '../geometry/indexing.js';
+import { crankAfter, greatestCommonDivisor, simpleIndexing } from '../geometry/indexing.js';
 import { crankByStepping, settingsByTrial } from '../handbook/counting.js';
 import type { Citation } from '../handbook/record.js';
 import { formatAngle } from '../units/angle.js';
@@ -17,6 +17,24 @@ const reason = { unit: '', name: 'why it is not possible' };
 
 function reasonNone(count: number, head: number): string {
   return `${head}/${count} of a turn comes out in whole spaces on none of these circles`;
+}
+
+/** `40 ÷ 56 = 5/7 of a turn`, `60 ÷ 56 = 15/14 = 1 turn and 1/14`. */
+function turnsForOne(count: number, head: number): string {
+  const common = greatestCommonDivisor(count, head);
+  const [top, bottom] = [head / common, count / common];
+  const whole = Math.floor(top / bottom);
+  const start = `Turns for one division: ${head} ÷ ${count}`;
+  if (bottom === 1) return `${start} = ${whole}, no more.`;
+  const lowest = common === 1 ? 'in lowest terms already' : `= ${top}/${bottom} in lowest terms`;
+  return whole === 0
+    ? `${start} ${lowest}.`
+    : `${start} ${lowest}: ${counted(whole, 'whole turn')} and ${top - whole * bottom}/${bottom}.`;
+}
+
+/** `no whole turns`, `1 space`, `2 spaces`. */
+function counted(count: number, noun: string): string {
+  return `${count === 0 ? 'no' : count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
 interface IndexGiven {
@@ -59,10 +77,10 @@ export const simple = calculation({
     },
   ],
   working: (g, found) => [
-    { say: `Turns for one division: ${g.ratio} ÷ ${g.divisions}.` },
+    { say: turnsForOne(g.divisions, g.ratio) },
     ...(found.possible
       ? found.settings.map(({ holes, circle }) => ({
-          say: `${found.turns} whole turns and ${holes} spaces on the ${circle}-hole circle. Check: ${g.divisions} × ${found.turns * circle + holes} = ${g.ratio} × ${circle}.`,
+          say: `${counted(found.turns, 'whole turn')} and ${counted(holes, 'space')} on the ${circle}-hole circle. Check: ${g.divisions} × ${found.turns * circle + holes} = ${g.ratio} × ${circle}.`,
         }))
       : [{ say: `Not possible: ${reasonNone(g.divisions, g.ratio)}.` }]),
   ],

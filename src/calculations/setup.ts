@@ -51,7 +51,7 @@ export const overTravel = calculation({
     none: {
       of: 'travel',
       formula: 'b',
-      says: 'You left out the approach: the roots would be humped at both faces.',
+      says: 'You left out the approach: the cutter would start and stop while it is still in the work.',
     },
     shallow: {
       of: 'approach',
@@ -164,7 +164,11 @@ export const passes = calculation({
     },
     { of: 'divisions', formula: 'dial-divisions' },
   ],
-  working: ['N = h/w'],
+  working: [
+    'passes = ceil(h/q)',
+    { say: 'Take the largest pass as often as it goes in; the last pass takes what is left.' },
+    'N = h/w',
+  ],
   slips: {
     diameter: {
       of: 'divisions',

@@ -1,4 +1,4 @@
-import { evaluateFormula, symbolsOf } from '../formula/formula.js';
+import { evaluateFormula, NoValueError, symbolsOf } from '../formula/formula.js';
 import { formatNumber, type UnitSystem } from '../units/format.js';
 import { MM_PER_INCH } from '../units/length.js';
 import type { Calculation, Step } from './calculation.js';
@@ -28,13 +28,24 @@ export interface Symbols {
 
 /** The module and circular pitch stay in millimetres in an inch workshop too. */
 const ALWAYS_MM = new Set(['m', 'p']);
+
+/** The units in which a quantity of this symbol is told on sheets of a system. */
+export function systemOf(symbol: string, system: UnitSystem): UnitSystem {
+  return ALWAYS_MM.has(symbol) ? 'mm' : system;
+}
+
 const THIN = '\u202F';
 
+const knownUnits = new WeakMap<Calculation, Readonly<Record<string, string>>>();
+
 /** The unit of every symbol of a calculation. */
-export function unitsOf({ given, found }: Calculation): Record<string, string> {
+export function unitsOf(calculation: Calculation): Readonly<Record<string, string>> {
+  const known = knownUnits.get(calculation);
+  if (known) return known;
   const units: Record<string, string> = {};
-  for (const { symbol, unit } of [...Object.values(given), ...Object.values(found)])
+  for (const { symbol, unit } of [...Object.values(calculation.given), ...Object.values(calculation.found)])
     if (symbol) units[symbol] = unit;
+  knownUnits.set(calculation, units);
   return units;
 }
 
@@ -56,7 +67,9 @@ export function showStep(step: Step, symbols: Symbols, system: UnitSystem): Work
   return {
     formula: step,
     numbers: Object.fromEntries(needed.map((symbol) => [symbol, shown(symbol)])),
-    result: inInches ? withUnit(result, unit, 'inch') : inWords(result, unit, system),
+    result: inInches
+      ? withUnit(result, unit, 'inch')
+      : inWords(result, unit, systemOf(leftSide(step), system)),
   };
 }
 
@@ -101,9 +114,14 @@ const isLength = (symbol: string, units: Readonly<Record<string, string>>) =>
 /** Scaling every length down by 25.4 must scale a length found by as much, and leave any other result alone. */
 function holdsInInches(step: string, { values, units }: Symbols, result: number, unit: string): boolean {
   const lengths = symbolsOf(step).filter((symbol) => isLength(symbol, units));
-  if (lengths.length === 0) return false;
+  if (lengths.length === 0 || ALWAYS_MM.has(leftSide(step))) return false;
   const scaled = { ...values };
   for (const symbol of lengths) scaled[symbol] = (values[symbol] ?? 0) / MM_PER_INCH;
   const expected = unit === 'mm' ? result / MM_PER_INCH : result;
-  return Math.abs(evaluateFormula(step, scaled) - expected) <= 1e-9 * Math.max(1, Math.abs(expected));
+  try {
+    return Math.abs(evaluateFormula(step, scaled) - expected) <= 1e-9 * Math.max(1, Math.abs(expected));
+  } catch (error) {
+    if (error instanceof NoValueError) return false; // as a root of less than nothing
+    throw error;
+  }
 }

@@ -3,7 +3,9 @@ import { Command, CommanderError } from 'commander';
 import { ContentError } from '../diagnostics/diagnostic.js';
 import { CommandError, ReportedError } from '../diagnostics/errors.js';
 import { printDiagnostics } from '../diagnostics/print.js';
-import { listText, workText } from './text.js';
+import { lists } from './lists.js';
+import { addMake } from './make.js';
+import { checkedText, workText } from './text.js';
 
 /** Where a command writes. */
 export interface Streams {
@@ -14,11 +16,16 @@ export interface Streams {
 /** The commands, described for a reader who has never used a terminal program before. */
 export function program({ out, err }: Streams): Command {
   const benchleaf = new Command('benchleaf')
-    .description('Works the numbers of a model-engineering class, each by two independent routes.')
+    .description(
+      'Makes teaching workbooks for model-engineering classes: handouts, problem sheets, answer keys and shop cards.\n' +
+        'Every number is worked by two independent routes.',
+    )
     .version(version())
     .showHelpAfterError('(benchleaf --help explains the commands)')
     .configureOutput({ writeOut: out, writeErr: err })
     .exitOverride();
+
+  addMake(benchleaf, out);
 
   benchleaf
     .command('work')
@@ -42,25 +49,30 @@ export function program({ out, err }: Streams): Command {
 
   benchleaf
     .command('list')
-    .description('list the calculations and what each is given')
-    .argument('[what]', 'calculations', 'calculations')
+    .description('list what there is: calculations, lessons, sheets or figures')
+    .argument('[what]', Object.keys(lists).join(', '), 'calculations')
     .option('--json', 'print data instead of text')
     .action(async (what: string, options: { json?: true }) => {
-      if (what !== 'calculations')
-        throw new CommandError(`there is no list of ${what}`, ['Try: benchleaf list calculations']);
-      const { listCalculations } = await import('../calculations/catalogue.js');
-      const entries = listCalculations();
-      out(options.json ? `${JSON.stringify(entries, null, 2)}\n` : listText(entries));
+      if (!Object.hasOwn(lists, what))
+        throw new CommandError(`there is no list of ${JSON.stringify(what)}`, [
+          `There are ${Object.keys(lists).join(', ')}.`,
+        ]);
+      const { entries, text } = await lists[what as keyof typeof lists]();
+      out(options.json ? `${JSON.stringify(entries, null, 2)}\n` : text);
     });
 
   benchleaf
     .command('check')
-    .description('check kits, and point at every fault')
-    .argument('<files...>', 'kit files, such as lessons/kits/harrow-lane.yaml')
-    .action(async (files: string[]) => {
-      const { openKits } = await import('../kit/open.js');
-      openKits(files);
-      out(files.map((file) => `${file}: in order\n`).join(''));
+    .description('check lessons, kits and courses: every problem in many variants, and every page')
+    .argument('[paths...]', 'files, or lessons by name; the sample course if none is named')
+    .option('--kit <file>', 'the workshop that lessons are worked for')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  benchleaf check lessons/16-simple-indexing\n  benchleaf check lessons/kits/harrow-lane.yaml',
+    )
+    .action(async (paths: string[], options: { kit?: string }) => {
+      const { checkAll } = await import('../pack/check.js');
+      out(checkedText(checkAll(paths, options.kit)));
     });
 
   return benchleaf;

@@ -1,5 +1,6 @@
 import type { CalculationEntry } from '../calculations/catalogue.js';
 import type { Worked } from '../calculations/work.js';
+import type { Checked } from '../pack/check.js';
 
 /** A worked calculation as a person reads it: what was found, the working, and the check. */
 export function workText(worked: Worked): string {
@@ -38,4 +39,15 @@ export function listText(entries: readonly CalculationEntry[]): string {
     ),
   ]);
   return `${lines.join('\n')}\n`;
+}
+
+/** What was checked, for a person. */
+export function checkedText(checked: readonly Checked[]): string {
+  return checked
+    .map(({ file, problems, variants }) =>
+      problems === 0
+        ? `${file}: in order\n`
+        : `${file}: in order; ${problems} problems, ${variants} variants of each\n`,
+    )
+    .join('');
 }

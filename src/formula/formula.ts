@@ -10,6 +10,7 @@ import {
   divideDependencies,
   evaluateDependencies,
   floorDependencies,
+  gcdDependencies,
   type MathNode,
   maxDependencies,
   minDependencies,
@@ -41,6 +42,7 @@ const FUNCTIONS = new Set([
   'round',
   'min',
   'max',
+  'gcd',
 ]);
 const NODES = new Set(['OperatorNode', 'SymbolNode', 'ConstantNode', 'ParenthesisNode', 'FunctionNode']);
 const OPERATORS = new Set(['+', '-', '*', '/', '^']);
@@ -58,6 +60,7 @@ const maths = create(
     ...divideDependencies,
     ...evaluateDependencies,
     ...floorDependencies,
+    ...gcdDependencies,
     ...maxDependencies,
     ...minDependencies,
     ...multiplyDependencies,
@@ -91,16 +94,19 @@ export class FormulaError extends Error {
   override readonly name = 'FormulaError';
 }
 
+/** A formula that is arithmetic, but comes to no finite number with these values. */
+export class NoValueError extends FormulaError {}
+
 /**
  * Value of a formula's right-hand side, such as `m*(z + n)/2`; a left-hand side `a = …` is allowed and ignored.
  * Angles are radians. `pi` is known.
  *
- * @throws {FormulaError} for anything but arithmetic, an unknown symbol, or a result that is no finite number
+ * @throws {FormulaError} for anything but arithmetic or an unknown symbol; {NoValueError} for no finite number
  */
 export function evaluateFormula(text: string, scope: Scope): number {
   const value = parseFormula(text).evaluate({ ...scope });
   if (typeof value !== 'number' || !Number.isFinite(value))
-    throw new FormulaError(`"${text}" has no finite value`);
+    throw new NoValueError(`"${text}" has no finite value`);
   return value;
 }
 
@@ -134,6 +140,7 @@ export function parseFormula(text: string): ParsedFormula {
   const known = parsed.get(text);
   if (known) return known;
   if (text.length > LONGEST) throw new FormulaError(`a formula may have ${LONGEST} characters at most`);
+  if (rightSide(text) === '') throw new FormulaError('a formula is missing');
   let tree: MathNode;
   try {
     tree = maths.parse(rightSide(text));

@@ -1,8 +1,11 @@
 import type { UnitSystem } from '../units/format.js';
 import { parseLength } from '../units/length.js';
 
-/** The values that one quantity may take, by the sheet's units. */
-export type Range = Readonly<Record<UnitSystem, readonly (number | string)[]>>;
+/** The values that one quantity may take, by the sheet's units; lengths mm. */
+export interface Range extends Readonly<Record<UnitSystem, readonly (number | string)[]>> {
+  /** Whether they were written as lengths. */
+  readonly lengths: boolean;
+}
 
 /** More steps than this in a range are a mistake. */
 const MOST = 2000;
@@ -14,18 +17,41 @@ const ENDS = /^(?<from>\S+)\s*\.\.\s*(?<to>\S+)(?:\s+by\s+(?<step>\S+))?$/;
  *
  * @returns lengths mm; undefined when it cannot be read, is empty, or has more than 2000 values
  */
-export function parseRange(raw: unknown): Range | undefined {
-  if (Array.isArray(raw)) return both(listed(raw.map(String), ''));
-  if (typeof raw === 'number') return both([raw]);
+export function parseRange(written: unknown): Range | undefined {
+  const raw = typeof written === 'string' ? hardened(written) : written;
+  if (Array.isArray(raw))
+    return both(
+      listed(raw.map(String), ''),
+      raw.every((one) => isLength(String(one))),
+    );
+  if (typeof raw === 'number') return both([raw], false);
   if (typeof raw !== 'string') return undefined;
   const [first, second, ...more] = raw.split(/\s+or\s+/).map(parseOne);
   if (!first || more.length > 0) return undefined;
   if (raw.includes(' or ') && !second) return undefined;
-  return second ? { mm: first, inch: second } : both(first);
+  const lengths = isLength(raw);
+  return second ? { mm: first, inch: second, lengths } : both(first, lengths);
 }
 
-const both = (values: readonly (number | string)[] | undefined): Range | undefined =>
-  values && values.length > 0 ? { mm: values, inch: values } : undefined;
+/** A list with its unit after it, `[0.5, 0.6] mm`, which YAML by itself cannot read as one value. */
+const LIST_WITH_UNIT = /(?<=[:,{]\s*|\bor\s+)\[[^[\]\n]*\](?=\s*(?:mm|in)\b)/g;
+const HARD = '[],';
+const SOFT = '\u27E6\u27E7\u201A';
+
+/** YAML text in which each list with a unit reads as text; every character keeps its place. */
+export function softenLists(yaml: string): string {
+  return yaml.replace(LIST_WITH_UNIT, (list) =>
+    list.replace(/[[\],]/g, (mark) => SOFT[HARD.indexOf(mark)] ?? mark),
+  );
+}
+
+const hardened = (text: string) =>
+  text.replace(/[\u27E6\u27E7\u201A]/g, (mark) => HARD[SOFT.indexOf(mark)] ?? mark);
+
+const isLength = (text: string) => /(?:\d\s*|\]\s*)(?:mm|in|")$/.test(text.trim());
+
+const both = (values: readonly (number | string)[] | undefined, lengths: boolean): Range | undefined =>
+  values && values.length > 0 ? { mm: values, inch: values, lengths } : undefined;
 
 function parseOne(text: string): (number | string)[] | undefined {
   const found = /^(?<values>.*?)\s*(?<unit>mm|in)?$/.exec(text.trim())?.groups;
@@ -46,9 +72,7 @@ function parseOne(text: string): (number | string)[] | undefined {
 
 function listed(texts: readonly string[], unit: string): (number | string)[] | undefined {
   const values = texts.map((text) => measured(text, unit));
-  return values.every((value) => value !== undefined && value !== '')
-    ? (values as (number | string)[])
-    : undefined;
+  return values.every((value) => value !== undefined) ? (values as (number | string)[]) : undefined;
 }
 
 /** A number, or a length in mm, or else a word as it stands. */
@@ -56,7 +80,8 @@ function measured(text: string, unit: string): number | string | undefined {
   if (unit !== '') return parseLength(`${text} ${unit}`);
   const length = /(?:mm|in|")$/.test(text) ? parseLength(text) : undefined;
   if (length !== undefined) return length;
-  return /^[+-]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text) ? Number(text) : text;
+  if (/^[+-]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text)) return Number(text);
+  return /^[A-Za-z][\w -]*$/.test(text) ? text : undefined;
 }
 
 function steps(from: number, to: number, step: number): number[] | undefined {

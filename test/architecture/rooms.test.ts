@@ -14,7 +14,9 @@ const ROOMS = [
   'figures',
   'problems',
   'lesson',
+  'sheets',
   'print',
+  'pack',
   'cli',
 ];
 /** Two routes, no shared code. */

@@ -1,0 +1,79 @@
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import { nearest } from '../diagnostics/suggest.js';
+import { type Kind, kindNames } from '../pack/kinds.js';
+
+interface MakeOptions {
+  readonly kit?: string;
+  readonly out: string;
+  readonly paper: 'a4' | 'letter';
+  readonly units?: 'mm' | 'inch';
+  readonly print: 'plain' | 'large';
+  readonly variant?: string;
+  readonly learners?: string;
+  readonly only: ReadonlySet<Kind>;
+  readonly json?: true;
+  readonly quiet?: true;
+}
+
+/** Adds the command that prints. */
+export function addMake(benchleaf: Command, out: (text: string) => void): void {
+  benchleaf
+    .command('make')
+    .description('print a course, or lessons, as PDF files')
+    .argument('[what...]', 'a course file, or lessons by folder or name; the sample course if none is named')
+    .option('--kit <file>', 'the workshop whose equipment the numbers are for')
+    .option('--out <folder>', 'where the files go', 'out')
+    .addOption(new Option('--paper <size>', 'size of the paper').choices(['a4', 'letter']).default('a4'))
+    .addOption(
+      new Option('--units <units>', 'units of length; the kit’s own unless told').choices(['mm', 'inch']),
+    )
+    .addOption(
+      new Option('--print <size>', 'size of the print; large is 18 point')
+        .choices(['plain', 'large'])
+        .default('plain'),
+    )
+    .option('--variant <code>', 'print the numbers of this variant code again; “new” for fresh numbers')
+    .option('--learners <file>', 'a problem sheet and key for each name in this CSV file')
+    .addOption(
+      new Option('--only <kinds>', `some kinds only, with commas between: ${kindNames.join(', ')}`)
+        .argParser(readKinds)
+        .default(new Set(kindNames), 'all'),
+    )
+    .option('--json', 'print data about what was made')
+    .option('--quiet', 'say nothing but what goes wrong')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  benchleaf make\n  benchleaf make lessons/courses/larkfield.yaml --learners class.csv\n' +
+        '  benchleaf make 16-simple-indexing --kit lessons/kits/mill-yard.yaml --paper letter --print large',
+    )
+    .action(async (what: string[], options: MakeOptions) => {
+      const { choose } = await import('../pack/choose.js');
+      const { make } = await import('../pack/make.js');
+      const { join } = await import('node:path');
+      const { course, kit } = choose(what);
+      const { paper, print, units, variant, learners, only } = options;
+      const order = {
+        course,
+        kit: options.kit ?? kit,
+        paper,
+        print,
+        only,
+        ...(units === undefined ? {} : { units }),
+        ...(variant === undefined ? {} : { variant }),
+        ...(learners === undefined ? {} : { learners }),
+      };
+      const made = await make(order, join(options.out, course.name), {
+        quiet: options.quiet === true,
+        json: options.json === true,
+      });
+      if (options.json) out(`${JSON.stringify(made, null, 2)}\n`);
+    });
+}
+
+function readKinds(text: string): ReadonlySet<Kind> {
+  const words = text.split(',').map((word) => word.trim());
+  const wrong = words.find((word) => !(kindNames as string[]).includes(word));
+  if (wrong === undefined) return new Set(words as Kind[]);
+  const near = nearest(wrong, kindNames);
+  throw new InvalidArgumentError(`${near ? `Did you mean ${near}?` : `There are ${kindNames.join(', ')}.`}`);
+}

@@ -1,0 +1,93 @@
+import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
+import { factsOf } from '../kit/facts.js';
+import { drawProblem, type Setting } from '../problems/draw.js';
+import { runWorkings, type Workings } from '../problems/workings.js';
+import type { Path } from '../reading/places.js';
+import { cautions } from './cautions.js';
+import { workedExample } from './example.js';
+import { asFault, inMatter } from './faults.js';
+import type { Lesson, WorkedExample } from './lesson.js';
+import { inBody, type LessonSource } from './source.js';
+
+/** A lesson with its numbers, and the text they came from, where faults in later draws are told. */
+export interface PreparedLesson {
+  readonly lesson: Lesson;
+  readonly source: LessonSource;
+}
+
+/**
+ * A lesson with its numbers, for one kit and one system of units. Each problem is drawn once, so that a fault in
+ * one is found before anything is printed.
+ *
+ * @throws {ContentError} with every fault and its place; {DisagreementError} two routes that differ
+ */
+export function prepareLesson(source: LessonSource, setting: Setting): PreparedLesson {
+  const { file, text, matter, bodyLine } = source;
+  const faults: Diagnostic[] = [];
+  const attempt = <T>(path: Path, work: () => T): T | undefined => {
+    try {
+      return work();
+    } catch (error) {
+      faults.push(inMatter(error, path, source));
+      return undefined;
+    }
+  };
+
+  const example = Object.entries(matter.example);
+  const values = Object.fromEntries(example.map(([name, { value }]) => [name, value[setting.units]]));
+  const lengths = new Set(example.filter(([, one]) => one.length).map(([name]) => name));
+  const run = (works: Parameters<typeof runWorkings>[0]) =>
+    runWorkings(works, values, setting.kit, { lengths, absentMay: true });
+  const workings = attempt([], () => run(matter.works));
+  const examples = new Map<string, WorkedExample>();
+  for (const name of workings?.runs.keys() ?? [])
+    examples.set(name, workedExample(name, workings as Workings, setting.units));
+  for (const { name, ...place } of source.worked) {
+    if (examples.has(name) || !workings) continue;
+    try {
+      examples.set(name, workedExample('it', run({ it: { calculation: name } }), setting.units));
+    } catch (error) {
+      const { message, hints } = asFault(error);
+      faults.push(
+        inBody(
+          { rule: 'worked', message: `cannot work ${name}: ${message}`, hints, ...place },
+          file,
+          bodyLine,
+        ),
+      );
+    }
+  }
+  const problems = Object.entries(matter.problems).map(([name, declared]) => ({ name, declared }));
+  const drawn = problems.flatMap(
+    (kind) => attempt(['problems', kind.name], () => drawProblem(kind, source.name, setting)) ?? [],
+  );
+  if (faults.length > 0 || !workings) throw new ContentError(faults, new Map([[file, text]]));
+
+  const lesson: Lesson = {
+    file,
+    name: source.name,
+    number: source.number,
+    title: matter.title,
+    part: matter.part,
+    level: matter.level,
+    needs: matter.needs,
+    goals: matter.goals,
+    cautions: matter.cautions.map((name) => cautions[name]),
+    values: { kit: factsOf(setting.kit), ...workings.names.values },
+    workings: examples,
+    problems,
+    body: source.body,
+    bodyLine,
+    sources: sourcesOf([
+      ...[...examples.values()].flatMap((example) => example.checks),
+      ...drawn.flatMap((problem) => problem.parts.flatMap((part) => part.checks)),
+    ]),
+  };
+  return { lesson, source };
+}
+
+/** The works that prove the numbers, each once; what a check puts back is no work. */
+function sourcesOf(checks: readonly { readonly source: string }[]): string[] {
+  const works = checks.map(({ source }) => source.split(';')[0] ?? '');
+  return [...new Set(works)].filter((work) => work !== '' && !/^(Put back|The method)/.test(work));
+}

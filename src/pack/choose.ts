@@ -1,0 +1,77 @@
+import { readdirSync } from 'node:fs';
+import { basename, dirname, extname, resolve } from 'node:path';
+import { CommandError } from '../diagnostics/errors.js';
+import { readCourse } from './course.js';
+import type { CourseToMake } from './plan.js';
+import { isFile, lessonFile, lessonHint, OWN_LESSONS } from './shelf.js';
+
+/** What was asked for, and the kit that goes with it unless another is named. */
+export interface Choice {
+  readonly course: CourseToMake;
+  readonly kit: string;
+}
+
+/** What is made when nothing is named. */
+export const SAMPLE_COURSE = resolve(OWN_LESSONS, 'courses/larkfield.yaml');
+/** For lessons that are named by themselves. */
+export const SAMPLE_KIT = resolve(OWN_LESSONS, 'kits/harrow-lane.yaml');
+
+/**
+ * What the words after `make` mean: nothing for the sample course, the file of a course, or lessons by their
+ * folders or names.
+ *
+ * @throws {CommandError} something that is neither; {ContentError} a course with faults
+ */
+export function choose(words: readonly string[]): Choice {
+  const [first = SAMPLE_COURSE, ...more] = words;
+  const courseFile = courseNamed(first);
+  if (courseFile) {
+    if (more.length > 0)
+      throw new CommandError('a course is made by itself', ['Name one course, or lessons only.']);
+    const course = readCourse(courseFile);
+    return {
+      course: { ...course, name: basename(courseFile, extname(courseFile)) },
+      kit: course.kit,
+    };
+  }
+  const lessons = words.map(lessonNamed);
+  const [one = ''] = lessons;
+  const name = lessons.length === 1 ? basename(dirname(one)) : 'lessons';
+  return {
+    course: { name, title: 'Lessons', club: '', lessons: [...new Set(lessons)], jobs: [] },
+    kit: SAMPLE_KIT,
+  };
+}
+
+/** The file of a course: a path to YAML, or the bare name of one that comes with Benchleaf. */
+function courseNamed(word: string): string | undefined {
+  if (/\.ya?ml$/i.test(word)) {
+    if (isFile(word)) return resolve(word);
+    throw new CommandError(`there is no course ${JSON.stringify(word)}`);
+  }
+  const own = resolve(OWN_LESSONS, 'courses', `${word}.yaml`);
+  return /^[\w-]+$/.test(word) && isFile(own) ? own : undefined;
+}
+
+const ownNames = () => readdirSync(OWN_LESSONS);
+const unnumbered = (name: string) => name.replace(/^\d+-/, '');
+
+/**
+ * The file of a lesson: its folder or its file, or the name of one that comes with Benchleaf, with or without its
+ * number.
+ *
+ * @throws {CommandError} when there is none
+ */
+export function lessonNamed(word: string): string {
+  const shelves = [process.cwd(), OWN_LESSONS];
+  const found =
+    /\.md$/i.test(word) && isFile(word)
+      ? resolve(word)
+      : (lessonFile(word, shelves) ??
+        lessonFile(ownNames().find((name) => unnumbered(name) === word) ?? '', shelves));
+  if (found) return found;
+  throw new CommandError(`there is no lesson or course ${JSON.stringify(word)}`, [
+    lessonHint(word, shelves),
+    'See benchleaf list lessons.',
+  ]);
+}

@@ -1,0 +1,55 @@
+import { relative } from 'node:path';
+import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
+import { type PreparedLesson, prepareLesson } from '../lesson/prepare.js';
+import { readLesson } from '../lesson/source.js';
+import type { Setting } from '../problems/draw.js';
+import { readText } from '../reading/text.js';
+
+/** Gathers what is wrong in several files, so that all of it is told at once. */
+export class Gathering {
+  readonly #faults: Diagnostic[] = [];
+  readonly #sources = new Map<string, string>();
+
+  /** Does a piece of work; content that is wrong is kept for later. */
+  attempt<T>(work: () => T): T | undefined {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof ContentError)) throw error;
+      this.#faults.push(...error.diagnostics);
+      for (const [file, text] of error.sources) this.#sources.set(file, text);
+      return undefined;
+    }
+  }
+
+  /** @throws {ContentError} with all that was wrong, if anything was */
+  demandNone(): void {
+    if (this.#faults.length > 0) throw new ContentError(this.#faults, this.#sources);
+  }
+}
+
+/**
+ * Reads lessons and works their numbers for a kit; what is wrong in any goes to the gathering.
+ *
+ * @throws {CommandError} a file that is not there; {DisagreementError} two routes that differ
+ */
+export function openLessons(
+  files: readonly string[],
+  setting: Setting,
+  gathering: Gathering,
+): PreparedLesson[] {
+  return files.flatMap((path) => {
+    const file = shown(path);
+    const lesson = gathering.attempt(() => {
+      const text = readText(path, 'lesson');
+      return prepareLesson(readLesson(text, file), setting);
+    });
+    return lesson ? [lesson] : [];
+  });
+}
+
+/** A path as the user would type it. */
+export function shown(path: string): string {
+  const short = relative(process.cwd(), path);
+  return short.startsWith('..') || short === '' ? path : short;
+}

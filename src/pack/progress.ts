@@ -1,0 +1,60 @@
+import { SingleBar } from 'cli-progress';
+
+/** Tells the user how far a run has come. */
+export interface Progress {
+  /** A document is done. */
+  done(file: string, pages: number): void;
+  /** No more is to come: the bar is taken away. */
+  end(): void;
+}
+
+/** What is asked for on the command line, and where it writes. */
+export interface ProgressOptions {
+  /** Documents to be made. */
+  readonly total: number;
+  readonly quiet?: boolean;
+  /** Standard output is kept for data. */
+  readonly json?: boolean;
+  readonly streams?: { readonly stdout: NodeJS.WriteStream; readonly stderr: NodeJS.WriteStream };
+}
+
+/** A bar on a terminal, a line for each document elsewhere, nothing when it is to be quiet. */
+export function showProgress({ total, quiet, json, streams = process }: ProgressOptions): Progress {
+  const stream = json ? streams.stderr : streams.stdout;
+  if (quiet) return { done: () => undefined, end: () => undefined };
+  return stream.isTTY && process.env.TERM !== 'dumb' ? bar(stream, total) : lines(stream);
+}
+
+function lines(stream: NodeJS.WriteStream): Progress {
+  return {
+    done: (file, pages) => stream.write(`${file}  ${counted(pages, 'page')}\n`),
+    end: () => undefined,
+  };
+}
+
+function bar(stream: NodeJS.WriteStream, total: number): Progress {
+  let pages = 0;
+  const drawn = new SingleBar({
+    stream,
+    format: '[{bar}] {value} of {documents}, {pages}',
+    barsize: 24,
+    barCompleteChar: '#',
+    barIncompleteChar: '.',
+    linewrap: true, // leaves the terminal's own setting alone
+    clearOnComplete: true,
+  });
+  const payload = () => ({ documents: counted(total, 'document'), pages: counted(pages, 'page') });
+  return {
+    // A bar that has been started keeps the program alive until it is stopped; so it is not until it is needed.
+    done: (_, more) => {
+      if (pages === 0) drawn.start(total, 0, payload());
+      pages += more;
+      drawn.increment(payload());
+    },
+    end: () => drawn.stop(),
+  };
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,170 @@
+import type { UnitSystem } from '../units/format.js';
+import { roundTo } from '../units/format.js';
+import { Fault } from './fault.js';
+import type { PartDeclaration } from './schema.js';
+import { angleInWords, inWords, measureOf, placesOf } from './show.js';
+import { parseStep, type Step } from './step.js';
+import type { Subject } from './subject.js';
+
+/** How one answer is printed and what is taken as right. */
+export interface Answer {
+  readonly text: string;
+  readonly accepted: string;
+  /** What stands beside the answer box. */
+  readonly unit: string;
+  /** Whether the last figure could fairly be rounded either way. */
+  readonly ambiguous: boolean;
+  /** Whether a number would be taken as right once it is rounded as asked; in the value's own unit. */
+  takes(value: number): boolean;
+  /** A number as a learner would write it down. */
+  write(value: number): string;
+}
+
+/** Nearer to halfway than this share of a step, rounding is ambiguous. */
+const NEAR_HALF = 0.02;
+
+/**
+ * The answer that a value makes.
+ *
+ * @throws {Fault} a rule that cannot be read, or a number that is not whole and has no rule
+ */
+export function answerOf(
+  subject: Subject,
+  rule: PartDeclaration['answer'],
+  system: UnitSystem,
+  words?: readonly [string, string],
+): Answer {
+  const { value, unit } = subject;
+  if (typeof value === 'number') return numberAnswer(value, unit, rule, system);
+  if (typeof value === 'boolean') return wordAnswer((words ?? ['possible', 'not possible'])[value ? 0 : 1]);
+  if (Array.isArray(value)) {
+    if (subject.from.kind === 'run')
+      return value.length === 0
+        ? wordAnswer('none of them')
+        : wordAnswer(inWords(value, unit, system), 'all of these and no others, in any order');
+    if (isMoves(value)) return movesAnswer(subject, value);
+    return listAnswer(value, unit, rule, system);
+  }
+  return wordAnswer(String(value));
+}
+
+function wordAnswer(text: string, accepted = 'only this'): Answer {
+  return { text, accepted, unit: '', ambiguous: false, takes: () => false, write: String };
+}
+
+interface Move {
+  readonly holes: number;
+  readonly circle: number;
+}
+
+/** Whether a value is at least one movement of the crank. */
+export const movesWorth = (value: unknown): boolean =>
+  Array.isArray(value) && value.length > 0 && isMoves(value);
+
+const isMoves = (list: readonly unknown[]): list is readonly Move[] =>
+  list.every((one) => typeof one === 'object' && one !== null && 'circle' in one && 'holes' in one);
+
+/** The crank's movements: any that serves is right, and so is any other way to say the same fraction of a turn. */
+function movesAnswer(subject: Subject, moves: readonly Move[]): Answer {
+  const found = subject.from.kind === 'found' ? subject.from.full.found : {};
+  const turns = typeof found.turns === 'number' ? found.turns : 0;
+  const spaces = (count: number) => `${turnsInWords(turns)}${counted(count, 'space')}`;
+  const text = moves.every(({ holes }) => holes === 0)
+    ? moves.length > 0 && `${counted(turns, 'whole turn')} and no spaces`
+    : moves.map(({ holes, circle }) => `${spaces(holes)} on the ${circle}-hole circle`).join(', or ');
+  return {
+    text: text || 'not possible on these plates',
+    accepted: moves.length > 1 ? 'any one of these' : 'only this',
+    unit: '',
+    ambiguous: false,
+    takes: (count) => count === moves[0]?.holes,
+    write: (count) => `${spaces(count)} on the ${moves[0]?.circle}-hole circle`,
+  };
+}
+
+/** `1 whole turn and `, or nothing for none. */
+export function turnsInWords(turns: number): string {
+  return turns === 0 ? '' : `${counted(turns, 'whole turn')} and `;
+}
+
+/** `1 space`, `2 spaces`. */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+function numberAnswer(
+  value: number,
+  unit: string,
+  rule: PartDeclaration['answer'],
+  system: UnitSystem,
+): Answer {
+  const measure = measureOf(unit, system);
+  if (rule.to === undefined) {
+    if (Math.abs(value - Math.round(value)) > 1e-9)
+      throw new Fault('this answer is not a whole number: say how it is rounded', ['answer'], '', [
+        'Write for instance answer: { to: 0.01 mm, accept: 0.01 mm }.',
+      ]);
+    return {
+      text: measure.words(measure.shown(value), 0),
+      accepted: 'only this',
+      unit: measure.label,
+      ambiguous: false,
+      takes: (other) => Math.abs(other - value) < 1e-6,
+      write: (other) => inWords(other, unit, system),
+    };
+  }
+  const to = stepOf(rule.to, 'to', unit, system);
+  const within = rule.accept === undefined ? to : stepOf(rule.accept, 'accept', unit, system);
+  const words = (shown: number): string =>
+    to.kind === 'minute' || to.kind === 'second'
+      ? angleInWords(shown, to.kind)
+      : measure.words(shown, placesOf(to.size));
+  const rounded = (shown: number) => roundTo(shown / to.size, 0) * to.size;
+  const exact = measure.shown(value);
+  const right = rounded(exact);
+  const slack = within.kind === 'percent' ? (Math.abs(right) * within.size) / 100 : within.size;
+  const share = Math.abs(exact / to.size) % 1;
+  const [low, high] = [words(rounded(right - slack)), words(rounded(right + slack))];
+  return {
+    text: words(right),
+    accepted: low === high ? 'only this' : `${low} to ${high}`,
+    unit: to.kind === 'plain' ? measure.label : '',
+    ambiguous: Math.abs(share - 0.5) < NEAR_HALF,
+    takes: (other) => Math.abs(rounded(measure.shown(other)) - right) <= slack + to.size / 100,
+    write: (other) => words(measure.shown(other)),
+  };
+}
+
+/** Several lengths, such as the passes of a cut: each is judged as one would be. */
+function listAnswer(
+  values: readonly unknown[],
+  unit: string,
+  rule: PartDeclaration['answer'],
+  system: UnitSystem,
+): Answer {
+  const each = values.map((value) => numberAnswer(Number(value), unit, rule, system));
+  const { label } = measureOf(unit, system);
+  const within = each[0]?.accepted ?? '';
+  return {
+    text: each.map((one) => one.text).join(', '),
+    accepted:
+      values.length === 1
+        ? within
+        : `${values.length} in this order; the first ${within}, the others as near`,
+    unit: label,
+    ambiguous: each.some((one) => one.ambiguous),
+    takes: () => false,
+    write: (other) => inWords(other, unit, system),
+  };
+}
+
+function stepOf(text: string, key: string, unit: string, system: UnitSystem): Step {
+  const step = parseStep(text, unit, system);
+  if (step) return step;
+  throw new Fault(
+    `cannot read the step ${JSON.stringify(text)} for a value in ${unit || 'counts'}`,
+    ['answer', key],
+    '',
+    ['Write for instance 0.01 mm or 0.001 in, 1 minute, 5 %, or 0.5.'],
+  );
+}

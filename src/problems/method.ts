@@ -1,0 +1,137 @@
+import { leftSide, showStep, stepsTo, type WorkingStep } from '../calculations/working.js';
+import type { UnitSystem } from '../units/format.js';
+import { placed } from './fault.js';
+import { namesIn, renamed } from './names.js';
+import { sidesInWords } from './relation.js';
+import { inWords } from './show.js';
+import { type Subject, subjectOf } from './subject.js';
+import type { Trial, Workings } from './workings.js';
+
+/**
+ * The method line of an answer: the lesson's own formula, or the working that found it, with its numbers in.
+ *
+ * @throws {Fault} for a name that is not known
+ */
+export function methodOf(
+  subject: Subject,
+  own: string | undefined,
+  workings: Workings,
+  system: UnitSystem,
+): WorkingStep[] {
+  if (own !== undefined)
+    return placed(['method'], () => [formulaStep(own, subject.symbol, subject.unit, workings, system)]);
+  const { from } = subject;
+  if (from.kind === 'drawn') return [];
+  if (from.kind === 'found') {
+    const { full } = from;
+    const steps = stepsTo(subject.symbol || from.key, full.steps);
+    const sentences = full.steps.filter((step) => typeof step !== 'string');
+    return (steps.length > 0 ? steps : sentences).map((step) =>
+      showStep(step, { values: full.symbols, units: workings.units }, system),
+    );
+  }
+  const { run } = from;
+  if (run.kind === 'formula') {
+    const { formula, symbol, unit } = run.declared;
+    return [
+      ...leadingTo(formula, workings, system),
+      formulaStep(formula, symbol ?? subject.name, unit, workings, system),
+    ];
+  }
+  if (run.kind === 'decision')
+    return [
+      ...run.declared.decide.flatMap((relation) => leadingTo(relation, workings, system)),
+      ...run.declared.decide.map((relation) => ({
+        say: `${relationInWords(relation)}: ${numbersOf(relation, workings, system)}.`,
+      })),
+    ];
+  return run.tried.map((trial) => ({
+    say: `${inWords(trial.tried, subject.unit, system)}: ${tellingOf(trial, run.where)}.`,
+  }));
+}
+
+/** The working of each found value that a formula names. */
+function leadingTo(formula: string, workings: Workings, system: UnitSystem): WorkingStep[] {
+  return namesIn(formula).flatMap((name) => {
+    const { from, symbol } = subjectOf(name, workings);
+    if (from.kind !== 'found' || !symbol) return [];
+    const symbols = { values: from.full.symbols, units: workings.units };
+    return stepsTo(symbol, from.full.steps).map((step) => showStep(step, symbols, system));
+  });
+}
+
+/** A lesson's own formula as a step: its names become symbols, or short words where they have none. */
+export function formulaStep(
+  formula: string,
+  symbol: string,
+  unit: string,
+  workings: Workings,
+  system: UnitSystem,
+): WorkingStep {
+  const values: Record<string, number> = {};
+  const units: Record<string, string> = {};
+  const meanings = new Map<string, string>();
+  const text = renamed(formula.slice(formula.indexOf('=') + 1).trim(), (name) => {
+    const about = Object.hasOwn(workings.names.symbols, name)
+      ? { symbol: name, unit: workings.units[name] ?? '' }
+      : subjectOf(name, workings);
+    const shown = about.symbol || unlike(shortName(name), name, meanings);
+    meanings.set(shown, name);
+    values[shown] = workings.names.number(name);
+    units[shown] = about.unit;
+    return shown;
+  });
+  const left = leftSide(formula) || symbol;
+  if (left) units[left] = unit;
+  return showStep(left ? `${shortName(left)} = ${text}` : text, { values, units }, system);
+}
+
+/** A word for a name that no other name of the formula has: `circle`, and then `circle_2`. */
+function unlike(word: string, name: string, meanings: ReadonlyMap<string, string>): string {
+  let said = word;
+  for (let next = 2; meanings.has(said) && meanings.get(said) !== name; next++) said = `${word}_${next}`;
+  return said;
+}
+
+/** `settings.0.holes` is holes, `blank.outsideDiameter` is outsideDiameter. */
+function shortName(name: string): string {
+  return name.split('.').at(-1) ?? name;
+}
+
+const SIGNS: readonly (readonly [RegExp, string])[] = [
+  [/<=/g, '≤'],
+  [/>=/g, '≥'],
+  [/!=/g, '≠'],
+  [/\s*\*\s*/g, ' × '],
+  [/(?<=\s)-(?=\s)/g, '−'],
+];
+
+/** A relation as it is read aloud: `measured ≤ outside diameter`. */
+export function relationInWords(relation: string): string {
+  const said = renamed(relation, (name) => spoken(shortName(name)));
+  return SIGNS.reduce((text, [sign, word]) => text.replace(sign, word), said);
+}
+
+/** The numbers of a relation; on sheets in inches with a word that lengths stand in millimetres there. */
+export function numbersOf(relation: string, workings: Workings, system: UnitSystem): string {
+  const lengths = namesIn(relation).some((name) => {
+    const symbol = Object.hasOwn(workings.names.symbols, name);
+    return (symbol ? workings.units[name] : subjectOf(name, workings).unit) === 'mm';
+  });
+  return sidesInWords(relation, workings.names, lengths && system === 'inch' ? ', in mm' : '');
+}
+
+/** `outsideDiameter` is read aloud as outside diameter. */
+function spoken(name: string): string {
+  return name.replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+/** What became of one that was tried: the numbers that decided, or possible or not. */
+function tellingOf({ names, serves }: Trial, where: readonly string[]): string {
+  const compared = where.filter((relation) => /[<>=]/.test(relation));
+  if (compared.length === 0) return serves ? 'possible' : 'not possible';
+  const numbers = compared.map(
+    (relation) => `${relationInWords(relation)}, ${sidesInWords(relation, names)}`,
+  );
+  return `${numbers.join('; ')}: ${serves ? 'serves' : 'does not serve'}`;
+}

@@ -1,0 +1,159 @@
+import { systemOf } from '../calculations/working.js';
+import { NoValueError } from '../formula/formula.js';
+import type { UnitSystem } from '../units/format.js';
+import { type Answer, answerOf } from './answer.js';
+import { agreement, checksOf } from './checks.js';
+import { Fault, placed } from './fault.js';
+import { methodOf } from './method.js';
+import type { CheckLine, Mark, Part } from './problem.js';
+import type { PartDeclaration } from './schema.js';
+import { inWords } from './show.js';
+import { slipsOf } from './slips.js';
+import { type Subject, subjectOf } from './subject.js';
+import type { Workings } from './workings.js';
+
+/** Values that make no fair problem; others are drawn. No bug, so it looks for no place in the code. */
+export class Unfair {
+  constructor(readonly message: string) {}
+}
+
+/** An answer that the neighbour may have. */
+export class WrongSide extends Unfair {}
+
+/** What a part declares; a problem with one question declares it without words of its own. */
+export type Asked = Omit<PartDeclaration, 'ask'> & { readonly ask?: string };
+
+/** What a part is made from. */
+export interface Asking {
+  /** With the values as they are. */
+  readonly workings: Workings;
+  /** The same, with the values rounded as the learner is told them. */
+  readonly told: Workings;
+  /** The names of those values. */
+  readonly tell: readonly string[];
+  readonly units: UnitSystem;
+}
+
+/** The answers that a part may have: where its variant sits, and its own place in the problem, from 0. */
+export interface Seat {
+  /** None where any answer will do. */
+  readonly half: 0 | 1 | undefined;
+  readonly place: number;
+}
+
+/** A part whose answer is known and fair; its key is yet to be written. */
+export interface AnsweredPart {
+  readonly asked: Asked;
+  readonly subject: Subject;
+  readonly answer: Answer;
+}
+
+/**
+ * The answer of one part.
+ *
+ * @throws {Unfair} rounding that could go either way; {WrongSide} an answer the neighbour may have;
+ *   {Fault} a declaration that cannot be worked
+ */
+export function answerPart(
+  asked: Asked,
+  workings: Workings,
+  units: UnitSystem,
+  { half, place }: Seat,
+): AnsweredPart {
+  const subject = placed(['find'], () => subjectOf(asked.find, workings));
+  if (subject.from.kind === 'drawn' && asked.method === undefined)
+    throw new Fault(`${asked.find} is told by no calculation: a method must say how it is worked back`, [
+      'find',
+    ]);
+  const answer = answerOf(subject, asked.answer, systemOf(subject.symbol, units), wordsOf(subject));
+  if (answer.ambiguous) throw new Unfair('rounding could go either way');
+  if (half !== undefined && !isOnSide(answer.text, half, place))
+    throw new WrongSide('the answer is one that a neighbour may have');
+  return { asked, subject, answer };
+}
+
+/**
+ * A part with its key.
+ *
+ * @throws {Unfair} a slip within the accepted range, or figures told too roughly for the method to lead to the
+ *   answer; {Fault} a declaration that cannot be worked
+ */
+export function partWithKey(
+  { asked, subject, answer }: AnsweredPart,
+  { workings, told, tell, units }: Asking,
+): Part {
+  const system = systemOf(subject.symbol, units);
+  const slips = slipsOf(subject, answer, asked.slips, told.names, system);
+  const landing = slips.find((slip) => answer.takes(slip.value));
+  if (landing) throw new Unfair(`the slip ${landing.id} lands on the right answer`);
+  const back = asked.method === undefined ? [] : [workedBack(asked.method, subject, answer, told, system)];
+  const lines = new Map(slips.map((slip) => [slip.line.gives, slip.line]));
+  return {
+    ask: asked.ask ?? '',
+    unit: answer.unit,
+    room: asked.room ?? defaultRoom(asked.marks),
+    answer: answer.text,
+    accepted: answer.accepted,
+    method: methodOf(subject, asked.method, told, units),
+    marks: marksOf(asked.marks),
+    slips: [...lines.values()],
+    checks: [...back, ...checksOf(subject, workings, system, tell)],
+  };
+}
+
+/**
+ * Whether an answer is on a side, by the sum of its figures and its place among the parts: so the next count is on
+ * the other side, and the parts of one problem do not have to come out alike. Yes or no, possible or not, is on both.
+ */
+function isOnSide(answer: string, half: 0 | 1, place: number): boolean {
+  const figures = answer.match(/\d/g);
+  return figures === null || figures.reduce((sum, figure) => sum + Number(figure), place) % 2 === half;
+}
+
+function wordsOf({ from }: Subject): readonly [string, string] | undefined {
+  return from.kind === 'run' && from.run.kind === 'decision' ? from.run.declared.words : undefined;
+}
+
+/** The lesson's method with the figures told must lead to the answer. */
+function workedBack(
+  method: string,
+  subject: Subject,
+  answer: Answer,
+  told: Workings,
+  system: UnitSystem,
+): CheckLine {
+  const { value, unit } = subject;
+  if (typeof value !== 'number') throw new Fault('a method leads to a number, and this is none', ['method']);
+  let result: number;
+  try {
+    result = placed(['method'], () => told.names.evaluate(method));
+  } catch (error) {
+    if (error instanceof NoValueError) throw new Unfair('the method comes to no number');
+    throw error;
+  }
+  const leads = answer.takes(result) || (answer.accepted === 'only this' && Math.round(result) === value);
+  if (!leads)
+    throw new Unfair(
+      `the method gives ${inWords(result, unit, system)} where the answer is ${inWords(value, unit, system)}`,
+    );
+  return {
+    source: 'The method, with the figures told',
+    value: inWords(result, unit, system),
+    agreement: agreement(value, result, unit, system),
+  };
+}
+
+function marksOf({ method, accuracy, independent }: PartDeclaration['marks']): Mark[] {
+  const kinds = [
+    ['M', method, 'method'],
+    ['A', accuracy, 'accuracy'],
+    ['B', independent, 'independent'],
+  ] as const;
+  return kinds
+    .filter(([, count]) => count > 0)
+    .map(([letter, count, what]) => ({ code: `${letter}${count}`, for: what }));
+}
+
+function defaultRoom({ method, accuracy }: PartDeclaration['marks']): number {
+  return 1 + Math.min(4, method + accuracy);
+}

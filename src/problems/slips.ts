@@ -1,0 +1,69 @@
+import { NoValueError } from '../formula/formula.js';
+import type { UnitSystem } from '../units/format.js';
+import { type Answer, movesWorth } from './answer.js';
+import { placed } from './fault.js';
+import { Names } from './names.js';
+import type { SlipLine } from './problem.js';
+import type { PartDeclaration } from './schema.js';
+import { inWords } from './show.js';
+import type { Subject } from './subject.js';
+
+interface DeclaredSlip {
+  readonly formula: string;
+  readonly says: string;
+  readonly makes?: string | undefined;
+}
+
+/** A number that prints as nought. */
+const NOTHING = /^−?0(?:\.0*)?(?![.\d])/;
+
+/** One slip worked: the number it gives, and its line on the key. */
+export interface WorkedSlip {
+  readonly id: string;
+  readonly value: number;
+  readonly line: SlipLine;
+}
+
+/**
+ * The slips of an answer, those of its calculation and those of the lesson; one that has no value with these
+ * numbers is left out.
+ *
+ * @throws {Fault} a formula of the lesson that cannot be worked
+ */
+export function slipsOf(
+  subject: Subject,
+  answer: Answer,
+  declared: PartDeclaration['slips'],
+  names: Names,
+  system: UnitSystem,
+): WorkedSlip[] {
+  if (typeof subject.value !== 'number' && !movesWorth(subject.value)) return [];
+  const { from } = subject;
+  const own =
+    from.kind === 'found' ? Object.entries(from.full.slips).filter(([, slip]) => slip.of === from.key) : [];
+  const worked = (id: string, { formula, says, makes }: DeclaredSlip, known: Names): WorkedSlip[] => {
+    try {
+      const value = known.evaluate(formula);
+      const gives = answer.write(value);
+      if (NOTHING.test(gives) && !NOTHING.test(answer.text)) return []; // nobody writes down nought
+      const teeth = makes === undefined ? '' : ` ${teethMade(known.evaluate(makes), system)}`;
+      return [{ id, value, line: { gives, says: says + teeth } }];
+    } catch (error) {
+      if (error instanceof NoValueError) return [];
+      throw error;
+    }
+  };
+  // A calculation's slips are in its own symbols, whatever other workings stand beside it.
+  const itsOwn = new Names({}, from.kind === 'found' ? from.full.symbols : {});
+  return [
+    ...own.filter(([id]) => !Object.hasOwn(declared, id)).flatMap(([id, slip]) => worked(id, slip, itsOwn)),
+    ...Object.entries(declared).flatMap(([id, slip]) => placed(['slips', id], () => worked(id, slip, names))),
+  ];
+}
+
+/** What the wheel would show. */
+function teethMade(teeth: number, system: UnitSystem): string {
+  return Math.abs(teeth - Math.round(teeth)) < 1e-9
+    ? `The wheel would come out even, with ${Math.round(teeth)} teeth: count them.`
+    : `The wheel would close at ${inWords(Number(teeth.toFixed(1)), '', system)} teeth: the last one is spoilt.`;
+}

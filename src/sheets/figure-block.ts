@@ -1,0 +1,41 @@
+import { InputError } from '../diagnostics/errors.js';
+import { drawFigure } from '../figures/index.js';
+import type { Fail } from './fill.js';
+import type { SheetStyle } from './model.js';
+import { settingOf } from './setting.js';
+import { render } from './templates.js';
+
+/**
+ * A figure with its caption and the scale it is drawn to.
+ *
+ * @param number `6.1`; empty for a figure that nothing refers to
+ * @param given as the text has it, with its `caption`
+ */
+export function figureBlock(
+  name: string,
+  { caption = '', ...given }: Record<string, unknown>,
+  { number, style, fail }: { readonly number: string; readonly style: SheetStyle; readonly fail: Fail },
+): string {
+  const setting = settingOf(style);
+  try {
+    const { svg, height, scale } = drawFigure(name, given, setting);
+    if (height > setting.maxHeight)
+      return fail(
+        `this figure is ${Math.ceil(height)} mm high, and the page has room for ${setting.maxHeight} mm`,
+        'Draw something smaller, or a part of it.',
+        'figure',
+      );
+    return render('figure', {
+      svg,
+      number,
+      caption,
+      scale: scale === 'true scale' ? 'True scale' : sentence(scale),
+    });
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return fail(error.message, 'Change the values given to the figure.', 'figure');
+  }
+}
+
+const sentence = (scale: string): string =>
+  /^\d/.test(scale) ? `Scale ${scale}` : scale.replace(/^./, (c) => c.toUpperCase());

@@ -1,0 +1,57 @@
+import type { Lesson } from '../lesson/lesson.js';
+import type { ProblemKind } from '../problems/schema.js';
+import { checkViews } from './check-view.js';
+import { figureBlock } from './figure-block.js';
+import type { Blocks } from './fill.js';
+import type { SheetStyle } from './model.js';
+import { render } from './templates.js';
+import { counted } from './words.js';
+import { equals, isTooWide, stepView, valueView } from './working-view.js';
+
+/** What a lesson's text asks for: its workings, its figures, numbered as they come, and where its problems are. */
+export function handoutBlocks(lesson: Lesson, style: SheetStyle): Blocks {
+  const chapter = lesson.number ?? 1;
+  let figures = 0;
+  return {
+    worked: (name, fail) => {
+      const working = lesson.workings.get(name);
+      if (!working)
+        return fail(
+          `there is no working called "${name}"`,
+          `Known here: ${[...lesson.workings.keys()].join(', ') || 'none'}.`,
+        );
+      return render('worked', {
+        title: working.title,
+        given: working.given.map(valueView),
+        stacked: isTooWide(working.steps, style),
+        steps: working.steps.map((step) => stepView(step)),
+        found: working.found.map(valueView),
+        many: working.found.length > 5,
+        checks: checkViews(working.checks),
+        equals: equals(),
+      });
+    },
+    figure: (name, given, fail) => {
+      figures += 1;
+      return figureBlock(name, given, { number: `${chapter}.${figures}`, style, fail });
+    },
+    problems: () =>
+      lesson.problems.length === 0
+        ? ''
+        : render('problems-box', {
+            first: `${chapter}.1`,
+            last: lesson.problems.length > 1 ? `${chapter}.${lesson.problems.length}` : '',
+            marks: counted(
+              lesson.problems.reduce((sum, kind) => sum + marksOf(kind), 0),
+              'mark',
+            ),
+          }),
+  };
+}
+
+function marksOf({ declared }: ProblemKind): number {
+  return (declared.parts ?? [declared]).reduce(
+    (sum, { marks }) => sum + marks.method + marks.accuracy + marks.independent,
+    0,
+  );
+}

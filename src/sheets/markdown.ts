@@ -1,0 +1,66 @@
+import MarkdownIt from 'markdown-it';
+import { numberTex } from '../formula/tex.js';
+import type { Values } from '../problems/problem.js';
+import type { Faults, Written } from './fault.js';
+import { type Blocks, fillTemplate } from './fill.js';
+import { type MathsContext, mathsRules } from './maths-rule.js';
+import type { SheetStyle } from './model.js';
+import { placeholderRule } from './placeholder-rule.js';
+import { inWords } from './words.js';
+
+/** What a text is set with. */
+export interface TextContext {
+  readonly values: Values;
+  readonly style: SheetStyle;
+  readonly blocks?: Blocks;
+  readonly faults: Faults;
+}
+
+const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false })
+  .use(mathsRules)
+  .use(placeholderRule)
+  .disable(['link', 'image', 'autolink', 'reference', 'html_block', 'html_inline']);
+markdown.renderer.rules.th_open = (tokens, at, options, _, renderer) => {
+  tokens[at]?.attrSet('scope', 'col');
+  return renderer.renderToken(tokens, at, options);
+};
+
+/** An author's text as HTML: values first, then Markdown, and blocks put in for their placeholders. */
+export function setText(written: Written, context: TextContext): string {
+  const { text, blocks } = fillTemplate(written, context.values, context.style, context);
+  return markdown.render(text, { blocks, maths: mathsContext(written, context) });
+}
+
+/** A short text as HTML, without paragraphs. */
+export function setLine(written: Written, context: TextContext): string {
+  const { text } = fillTemplate(written, context.values, context.style, context);
+  return markdown.renderInline(text, { blocks: [], maths: mathsContext(written, context) });
+}
+
+function mathsContext(written: Written, { values, faults }: TextContext): MathsContext {
+  return {
+    value: (name) => {
+      const value = name.split('.').reduce<unknown>(own, values);
+      return typeof value === 'number' || typeof value === 'string' ? numberTex(inWords(value)) : undefined;
+    },
+    fault: (source, position, length, message, hint) => {
+      const { start, whole } = findIn(written.text, source);
+      faults.add('tex', written, start + (whole ? position : 0), whole ? length : 1, message, hint);
+    },
+  };
+}
+
+/** A formula holds no `{{`, so it stands in the author's text as it does after filling, or at least its start does. */
+function findIn(text: string, source: string): { readonly start: number; readonly whole: boolean } {
+  for (let kept = source.length; kept > 0; kept--) {
+    const start = text.indexOf(source.slice(0, kept));
+    if (start >= 0) return { start, whole: kept === source.length };
+  }
+  return { start: 0, whole: false };
+}
+
+function own(value: unknown, key: string): unknown {
+  return typeof value === 'object' && value !== null && Object.hasOwn(value, key)
+    ? (value as Record<string, unknown>)[key]
+    : undefined;
+}

@@ -1,0 +1,104 @@
+import type { Env, MarkdownIt, StateBlock, StateInline } from 'markdown-it';
+import { setMaths } from './maths.js';
+
+/** What the rules for mathematics ask of the text that they stand in. */
+export interface MathsContext {
+  /** The plain number of `\VAL{name}`; undefined when there is none. */
+  value(name: string): string | undefined;
+  /** @param source the piece of the text that is wrong, with its `$` signs, and where in that */
+  fault(source: string, position: number, length: number, message: string, hint: string): void;
+}
+
+const HINT = 'Check the commands and brackets between the $ signs.';
+
+/** `$…$` in a line, and `$$…$$` on lines of its own. */
+export function mathsRules(md: MarkdownIt): void {
+  md.inline.ruler.after('escape', 'maths', inline);
+  md.block.ruler.before('fence', 'maths', block, { alt: ['paragraph', 'blockquote', 'list'] });
+  md.renderer.rules.maths_inline = (tokens, at, _, env) =>
+    set(tokens[at]?.content ?? '', '$', 'inline', contextIn(env));
+  md.renderer.rules.maths_block = (tokens, at, _, env) =>
+    `<p class="display">${set(tokens[at]?.content ?? '', '$$', 'display', contextIn(env))}</p>\n`;
+}
+
+const contextIn = (env: Env | undefined): MathsContext => env?.maths as MathsContext;
+
+function inline(state: StateInline, silent: boolean): boolean {
+  if (state.src[state.pos] !== '$') return false;
+  const end = closing(state.src, state.pos + 1);
+  const content = state.src.slice(state.pos + 1, end);
+  if (end < 0 || content.trim() !== content || content === '') {
+    if (silent) return false;
+    contextIn(state.env).fault(
+      state.src.slice(state.pos),
+      0,
+      1,
+      'this $ has no partner',
+      'Close the formula with $ right after its last sign, or write \\$ for the sign itself.',
+    );
+    return false;
+  }
+  if (!silent) state.push('maths_inline', '', 0).content = content;
+  state.pos = end + 1;
+  return true;
+}
+
+/** Where the next `$` stands that is not `\$`, or -1. */
+function closing(text: string, from: number): number {
+  for (let at = from; at < text.length; at++) {
+    if (text[at] === '\\') at++;
+    else if (text[at] === '$') return at;
+  }
+  return -1;
+}
+
+function block(state: StateBlock, first: number, last: number, silent: boolean): boolean {
+  const line = (n: number): string =>
+    state.src.slice((state.bMarks[n] ?? 0) + (state.tShift[n] ?? 0), state.eMarks[n]);
+  const opening = line(first).trim();
+  if (!opening.startsWith('$$')) return false;
+  let end = first;
+  let content = opening.slice(2);
+  while (!content.trimEnd().endsWith('$$')) {
+    end += 1;
+    if (end >= last) return false;
+    content += `\n${line(end)}`;
+  }
+  if (silent) return true;
+  const token = state.push('maths_block', '', 0);
+  token.content = content.trimEnd().slice(0, -2);
+  token.block = true;
+  token.map = [first, end + 1];
+  state.line = end + 1;
+  return true;
+}
+
+function set(content: string, sign: '$' | '$$', how: 'inline' | 'display', context: MathsContext): string {
+  const source = `${sign}${content}${sign}`;
+  let known = true;
+  const tex = content.replace(/\\VAL\s*\{([^}]*)\}/g, (call: string, name: string, offset: number) => {
+    const value = context.value(name.trim());
+    if (value !== undefined) return value;
+    known = false;
+    context.fault(
+      source,
+      sign.length + offset,
+      call.length,
+      `there is no number called "${name.trim()}"`,
+      'Name a number that the lesson knows.',
+    );
+    return '0';
+  });
+  const made = setMaths(tex, how);
+  if ('html' in made) return made.html;
+  // Numbers that were put in have moved what comes after them.
+  if (known)
+    context.fault(
+      source,
+      sign.length + (tex === content ? made.position : 0),
+      made.length,
+      made.message,
+      HINT,
+    );
+  return '';
+}

@@ -1,0 +1,96 @@
+import { cssString, shortened } from './css-string.js';
+import type { SheetHead, SheetStyle } from './model.js';
+import { settingOf } from './setting.js';
+import { render } from './templates.js';
+
+/** A part of a document with running heads of its own. */
+export interface Part {
+  /** Its class, and the name of its pages. */
+  readonly page: string;
+  /** Top left. */
+  readonly head: string;
+}
+
+export interface Page {
+  readonly kind: 'handout' | 'problems' | 'key' | 'card';
+  readonly title: string;
+  readonly style: SheetStyle;
+  readonly head: SheetHead;
+  /** Bottom left: on a problem sheet, whose it is. */
+  readonly foot: string;
+  readonly parts: readonly Part[];
+  readonly body: string;
+}
+
+/** The whole HTML of a document; all that it refers to is `benchleaf.css`, in its own folder. */
+export function pageHtml({ kind, title, style, head, foot, parts, body }: Page): string {
+  const { paper, print } = style;
+  const html = render('page', {
+    title,
+    classes: `${kind} ${print} ${paper}`,
+    css: [paperCss(kind, style), runningHeads(head, foot, parts, print)].join('\n'),
+    body: withFractions(body),
+  });
+  // The faces have no narrow space, but theirs is a fifth of an em wide: what ISO 80000-1 asks before a unit.
+  return html.replaceAll('\u202F', '\u00A0');
+}
+
+/** A card is half a page on its side, a whole one in large print; width in mm. */
+const CARDS = {
+  a4: { plain: { size: '210mm 148mm', width: 210 }, large: { size: 'A4 landscape', width: 297 } },
+  letter: { plain: { size: '8.5in 5.5in', width: 215.9 }, large: { size: 'letter landscape', width: 279.4 } },
+} as const;
+
+/** The text is as wide as the page has room for, so that it can be seen before printing whether anything is wider. */
+function paperCss(kind: Page['kind'], style: SheetStyle): string {
+  const { margin, maxWidth } = settingOf(style);
+  const card = CARDS[style.paper][style.print];
+  return kind === 'card'
+    ? `@page { size: ${card.size}; margin: 7mm 8mm; } body { width: ${card.width - 16}mm; }`
+    : `@page { size: ${style.paper === 'a4' ? 'A4' : 'letter'}; margin: ${margin}; } body { width: ${maxWidth}mm; }`;
+}
+
+/** Size of the running heads, and the letters that they have room for: course, foot, title. */
+const HEADS = {
+  plain: { size: '9pt', course: 44, foot: 80, title: 64 },
+  large: { size: '14pt', course: 28, foot: 52, title: 40 },
+} as const;
+
+function runningHeads(
+  { course }: SheetHead,
+  foot: string,
+  parts: readonly Part[],
+  print: SheetStyle['print'],
+): string {
+  const most = HEADS[print];
+  const box = (place: string, content: string) =>
+    `@${place} { font-size: ${most.size}; content: ${content}; }`;
+  const string = (text: string, letters: number) => cssString(shortened(text, letters));
+  const all = [
+    box('top-right', string(course, most.course)),
+    box('bottom-left', string(foot, most.foot)),
+    box('bottom-right', '"page " counter(page) " of " counter(pages)'),
+  ];
+  const each = parts.map(
+    ({ page, head }) =>
+      `@page ${page} { ${box('top-left', string(head, most.title))} } .${page} { page: ${page}; }`,
+  );
+  return parts.length === 0 ? '' : [`@page { ${all.join(' ')} }`, ...each].join('\n');
+}
+
+const FRACTIONS: Readonly<Record<string, string>> = {
+  '⅛': '1⁄8',
+  '⅜': '3⁄8',
+  '⅝': '5⁄8',
+  '⅞': '7⁄8',
+  '⅓': '1⁄3',
+  '⅔': '2⁄3',
+};
+
+/** The faces have ½ ¼ ¾ ready made; the others are built by the font from three signs. */
+function withFractions(html: string): string {
+  if (!/[⅛⅜⅝⅞⅓⅔]/.test(html)) return html;
+  return html.replace(/<[^>]*>|[⅛⅜⅝⅞⅓⅔]/g, (piece) =>
+    piece.startsWith('<') ? piece : `<span class="fraction">${FRACTIONS[piece]}</span>`,
+  );
+}

@@ -1,0 +1,59 @@
+import type { Lesson } from '../lesson/lesson.js';
+import type { Mark, Part, Problem } from '../problems/problem.js';
+import type { Faults, Written } from './fault.js';
+import { figureBlock } from './figure-block.js';
+import type { Blocks } from './fill.js';
+import { noteGlyphsIn } from './glyphs.js';
+import { setText } from './markdown.js';
+import type { SheetStyle } from './model.js';
+
+/** What a problem asks of the learner, in a word. */
+export const LEVELS = { a: 'direct', b: 'rearranged', c: 'two steps', d: 'choose' } as const;
+
+/** `M1` is one mark. */
+export function marksIn(marks: readonly Mark[]): number {
+  return marks.reduce((sum, { code }) => sum + Number(/\d+$/.exec(code)?.[0] ?? 1), 0);
+}
+
+/** All the marks of a problem. */
+export function marksOf({ parts }: Problem): number {
+  return parts.reduce((sum, part) => sum + marksIn(part.marks), 0);
+}
+
+/** `(a)` before a part of several. */
+export function letterOf(place: number, { parts }: Problem): string {
+  return parts.length > 1 ? `(${String.fromCharCode(97 + place)})` : '';
+}
+
+/** The words of a problem, and of its parts, as HTML. */
+export function askedOf(
+  lesson: Lesson,
+  problem: Problem,
+  style: SheetStyle,
+  faults: Faults,
+): { readonly ask: string; readonly parts: readonly (Part & { readonly asked: string })[] } {
+  noteProblemGlyphs(lesson, problem, faults);
+  const set = (text: string): string => {
+    const written: Written = { ...aboutOf(lesson, problem), text, line: undefined };
+    return text && setText(written, { values: problem.values, style, blocks: blocksFor(style), faults });
+  };
+  return { ask: set(problem.ask), parts: problem.parts.map((part) => ({ ...part, asked: set(part.ask) })) };
+}
+
+/** Gathers the characters of a problem that cannot be printed. */
+export function noteProblemGlyphs(lesson: Lesson, problem: Problem, faults: Faults): void {
+  noteGlyphsIn(problem, aboutOf(lesson, problem), faults);
+}
+
+function aboutOf({ file }: Lesson, { name }: Problem): Pick<Written, 'file' | 'about'> {
+  return { file, about: `problem ${name}` };
+}
+
+/** A problem may have a figure; what is worked or numbered belongs in the lesson. */
+function blocksFor(style: SheetStyle): Blocks {
+  return {
+    figure: (name, given, fail) => figureBlock(name, given, { number: '', style, fail }),
+    worked: (_, fail) => fail('a problem may not show a working', 'Ask for it, or show it in the lesson.'),
+    problems: (fail) => fail('problems stand in the lesson', 'Take it out.'),
+  };
+}

@@ -1,0 +1,211 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { afterAll, describe, expect, it } from 'vitest';
+import { ContentError } from '../../src/diagnostics/diagnostic.js';
+import { CommandError } from '../../src/diagnostics/errors.js';
+import { printDiagnostics } from '../../src/diagnostics/print.js';
+import { readLearners } from '../../src/pack/learners.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'benchleaf-learners-'));
+const file = join(folder, 'class.csv');
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function read(content: string | Uint8Array) {
+  writeFileSync(file, content);
+  return readLearners(file);
+}
+
+const names = (content: string | Uint8Array) => read(content).map(({ name }) => name);
+
+/** What is printed for a list, without the path; empty for one in order. */
+function faultsOf(content: string | Uint8Array): string {
+  try {
+    read(content);
+    return '';
+  } catch (error) {
+    if (!(error instanceof ContentError)) throw error;
+    expect(error.diagnostics.length).toBeGreaterThan(0);
+    return printDiagnostics(error.diagnostics, error.sources).replaceAll(`${folder}/`, '');
+  }
+}
+
+const utf16 = (text: string, bigEndian = false): Buffer => {
+  const bytes = Buffer.from(`\uFEFF${text}`, 'utf16le');
+  return bigEndian ? bytes.swap16() : bytes;
+};
+
+describe('readLearners(file) reads what spreadsheets and editors write', () => {
+  const both = ['Ada Brown', 'Zoë Ng'];
+  it.each<[string, string | Uint8Array]>([
+    ['a heading', 'name\nAda Brown\nZoë Ng\n'],
+    ['no heading', 'Ada Brown\nZoë Ng'],
+    ['a heading in another case, with blanks', ' NAME \n Ada  Brown\nZoë Ng \n'],
+    ['other headings', 'Full_Names\nAda Brown\nZoë Ng'],
+    ['a learner column', 'group,Learner\n1,Ada Brown\n2,Zoë Ng'],
+    ['the name column rather than the learner column', 'learner,name\n17,Ada Brown\n18,Zoë Ng'],
+    ['semicolons, with commas elsewhere', 'note, if any;name\na, b, c;Ada Brown\n;Zoë Ng\n'],
+    ['tabs', 'name\tyear\nAda Brown\t1\nZoë Ng\t2\n'],
+    ['Windows line ends, blank rows', '\r\nname,year\r\n,\r\nAda Brown,1\r\n\r\nZoë Ng,\r\n,\r\n'],
+    ['old Mac line ends', 'name\rAda Brown\rZoë Ng\r'],
+    ['mixed line ends', 'name\nAda Brown\r\nZoë Ng\r'],
+    ['a byte order mark', '\uFEFFname\nAda Brown\nZoë Ng\n'],
+    ['quoted cells', '"name","year"\n"Ada Brown","first, evening"\n"Zoë Ng","a ""late"" one"\n'],
+    ['letters and accents apart', 'name\nAda Brown\nZoe\u0308 Ng\n'],
+    ['UTF-16 as "Unicode text"', utf16('name\tyear\r\nAda Brown\t1\r\nZoë Ng\t2\r\n')],
+    ['UTF-16, the high byte first', utf16('name\nAda Brown\nZoë Ng', true)],
+  ])('%s', (_, content) => expect(names(content)).toEqual(both));
+
+  it('keeps two of one name apart, by their row', () =>
+    expect(read('name\nJohn Smith\n\n"Smith,\nJane"\nJohn Smith\n'.replace(',\n', ', '))).toEqual([
+      { name: 'John Smith', row: 2 },
+      { name: 'Smith, Jane', row: 4 },
+      { name: 'John Smith', row: 5 },
+    ]));
+
+  it('reads a name of any script, and one in quotation marks', () =>
+    expect(names('name\n李明\nИван\n"Robert ""Bob"" Hill"\n')).toEqual([
+      '李明',
+      'Иван',
+      'Robert "Bob" Hill',
+    ]));
+
+  it('reads 10,000', () => expect(names(`name\n${'Ada\n'.repeat(10_000)}`)).toHaveLength(10_000));
+});
+
+describe('readLearners(file) points at what is wrong', () => {
+  it.each<[string, string | Uint8Array, string]>([
+    ['an empty name', 'group,name\n1,Ada\n2, \n', 'class.csv:3:3: error[learners/name] the name is missing'],
+    ['a missing cell', 'group,name\n1,Ada\n2\n', 'class.csv:3:2: error[learners/name] the name is missing'],
+    [
+      'a long name',
+      `name\n${'a'.repeat(81)}\n`,
+      'class.csv:2:1: error[learners/name] the name has 81 characters',
+    ],
+    [
+      'a control character',
+      'name\nAda\u001B[31m\n',
+      'class.csv:2:1: error[learners/name] the name holds a ch',
+    ],
+    [
+      'a name on two lines',
+      'a,name\n1,"Ada\nBrown"\n',
+      'class.csv:2:3: error[learners/name] the name holds a ch',
+    ],
+    [
+      'text turned round',
+      'name\nAda\u202Enworb\n',
+      'class.csv:2:1: error[learners/name] the name holds a ch',
+    ],
+    ['a row after one on two lines', 'name,a\nAda,"x\ny"\n,1\n', 'class.csv:4:1: error[learners/name]'],
+    ['too many', `name\n${'Ada\n'.repeat(10_001)}`, 'class.csv:10002:1: error[learners/too-many]'],
+    [
+      'no name column',
+      'surname;first\nBrown;Ada\n',
+      'class.csv:1:1: error[learners/column] no column is called',
+    ],
+    ['a comma without a heading', 'Ada\nBrown, Zoë\n', 'class.csv:2:1: error[learners/name] there is more'],
+    ['nothing', '', 'class.csv:1:1: error[learners/none]'],
+    ['a heading alone', 'name\n', 'class.csv:1:1: error[learners/none]'],
+    ['an unclosed quotation mark', 'a,name\n1,"Ada\n2,Bob\n', 'class.csv:2:3: error[learners/quote]'],
+    ['one that closes at the next', 'name\n"Ada\nCy\n"Bob"\n', 'class.csv:2:1: error[learners/quote]'],
+    ['one inside a cell', 'name\nRobert "Bob" Hill\n', 'class.csv:2:8: error[learners/quote]'],
+    [
+      'a Windows encoding',
+      Buffer.from('name\nAda\nZo\xEB\n', 'latin1'),
+      'class.csv:3:3: error[learners/encoding]',
+    ],
+    ['UTF-16 without its mark', Buffer.from('name', 'utf16le'), 'class.csv:1:2: error[learners/encoding]'],
+    [
+      'half a UTF-16 character',
+      Buffer.concat([utf16('name\na'), Buffer.from([7])]),
+      'class.csv:2:2: error[learners/enc',
+    ],
+    [
+      'a workbook',
+      Buffer.from('504b03041400060008000000210000', 'hex'),
+      'class.csv:1:6: error[learners/encoding]',
+    ],
+    ['a file that is too large', 'a'.repeat(1_000_001), 'class.csv:1:1: error[learners/too-long]'],
+  ])('%s', (_, content, message) => expect(faultsOf(content)).toContain(message));
+
+  it('says how to cure an encoding', () =>
+    expect(faultsOf(Buffer.from('name\nZo\xEB\n', 'latin1'))).toContain('choose "CSV UTF-8"'));
+
+  it('says which heading may be meant', () =>
+    expect(faultsOf('year,nane\n1,Ada\n')).toContain('Is it the column "nane"? Call that one name.'));
+
+  it('tells all faults at once, in order', () => {
+    const printed = faultsOf(`name,a\n,1\nAda "x",2\n${'b'.repeat(99)},3\nCy,4\n"Dora`);
+    expect(printed.match(/^class.csv:\d+/gm)).toEqual([2, 3, 4, 6].map((line) => `class.csv:${line}`));
+  });
+
+  it('shows the line, but sends no control character to the terminal', () => {
+    const printed = faultsOf('name\nAda\u001B[31m\n');
+    expect(printed).toContain('2 | Ada');
+    expect(printed).not.toContain('\u001B');
+  });
+
+  it('says that there is no such file', () => {
+    expect(() => readLearners(join(folder, 'none.csv'))).toThrow(CommandError);
+    expect(() => readLearners(folder)).toThrow(/there is no file/);
+  });
+});
+
+describe('readLearners(file), given anything,', () => {
+  /** Learners, or what is wrong, each with its place; within a second or two. */
+  const outcome = (content: string | Uint8Array) => {
+    writeFileSync(file, content);
+    const started = performance.now();
+    try {
+      for (const { name, row } of readLearners(file)) {
+        expect(name).toMatch(/^[^\p{Cc}]{1,80}$/u);
+        expect(row).toBeGreaterThan(0);
+      }
+    } catch (error) {
+      if (!(error instanceof ContentError)) throw error;
+      for (const { rule, start } of error.diagnostics) {
+        expect(rule).toMatch(/^learners\//);
+        expect(start.line).toBeGreaterThan(0);
+        expect(start.column).toBeGreaterThan(0);
+      }
+    }
+    expect(performance.now() - started).toBeLessThan(5000);
+  };
+
+  it('gives learners or located faults: bytes', () =>
+    fc.assert(fc.property(fc.uint8Array({ maxLength: 300 }), outcome), { numRuns: 500 }));
+
+  it('gives learners or located faults: rows of what matters', () => {
+    const piece = fc.constantFrom(
+      '"',
+      '""',
+      ',',
+      ';',
+      '\t',
+      '\n',
+      '\r\n',
+      '\r',
+      'name',
+      'Ada',
+      ' ',
+      'é',
+      '\u2028',
+      '=',
+    );
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 60 }), (pieces) => outcome(pieces.join(''))),
+      { numRuns: 800 },
+    );
+  });
+
+  it.each(['"', '""', '"a"b', ',', ',"', '\n', 'a"\n', '"a\n', '"a",\n', ';\t,', 'a,', 'é\n'])(
+    'ends soon with a megabyte of %j',
+    (piece) => {
+      const whole = piece.repeat(Math.floor(990_000 / Buffer.byteLength(piece)));
+      outcome(whole);
+      outcome(`name\n${whole}`);
+    },
+  );
+});
