@@ -14,7 +14,7 @@ export type Proof<G, F> =
   | { readonly of: keyof F & string; readonly formula: FormulaId }
   | {
       readonly of: keyof F & string;
-      readonly source: Citation;
+      readonly source: Citation | ((given: G) => Citation);
       readonly value: (given: G) => unknown;
       /** Largest difference allowed, in the value’s own unit; none for exact things. */
       readonly within?: number | ((given: G) => number);

@@ -76,7 +76,8 @@ export const pinionBlank = calculation({
     },
     {
       of: 'depthOfCut',
-      source: table('row “full tooth depth”; ten leaves corrected from its own blank and root'),
+      source: (g) =>
+        table(`row “full tooth depth”${g.leaves === 10 ? ', corrected from its own blank and root' : ''}`),
       within: 1e-9,
       value: (g) => g.module * pinionTable[g.leaves as LeafCount].depth,
     },

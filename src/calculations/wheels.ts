@@ -60,6 +60,13 @@ function printed(g: {
   return wheelColumns(g.depthForm, g.teeth, g.convention === 'leaves' ? g.leaves : undefined);
 }
 
+/** The trade convention is printed in the table; by leaf count the addendum comes from the article instead. */
+function tableOr(g: { readonly convention: 'leaves' | '2.76' }, row: string, byLeaves: string): Citation {
+  return g.convention === 'leaves'
+    ? { work: 'cycloidal-article', at: `${byLeaves}, from memory` }
+    : table(row);
+}
+
 export const wheelBlank = calculation({
   name: 'wheel.blank',
   title: 'Wheel blank and depth of cut',
@@ -108,7 +115,7 @@ export const wheelBlank = calculation({
     { of: 'pitchDiameter', formula: 'pitch-diameter' },
     {
       of: 'outsideDiameter',
-      source: table('row “diameter of blank”; by leaf count, the fixed-point form'),
+      source: (g) => tableOr(g, 'row “diameter of blank”', 'the fixed-point form of the addendum'),
       within: (g) => 1e-8 * g.module,
       value: (g) => g.module * (g.teeth + printed(g).blank),
     },
@@ -120,13 +127,13 @@ export const wheelBlank = calculation({
     },
     {
       of: 'depthOfCut',
-      source: table('row “full tooth depth”; by leaf count, half of blank less root'),
+      source: (g) => tableOr(g, 'row “full tooth depth”', 'half of blank less root'),
       within: (g) => 1e-8 * g.module,
       value: (g) => g.module * printed(g).depth,
     },
     {
       of: 'addendum',
-      source: table('half of “diameter of blank” less the pitch circle; by leaf count, the fixed-point form'),
+      source: (g) => tableOr(g, 'half of “diameter of blank” less the pitch circle', 'the fixed-point form'),
       within: (g) => 1e-8 * g.module,
       value: (g) => (g.module * printed(g).blank) / 2,
     },
@@ -138,7 +145,7 @@ export const wheelBlank = calculation({
     },
     {
       of: 'flankRadius',
-      source: table('row “addendum radius”; by leaf count, 1.40 of the fixed-point form'),
+      source: (g) => tableOr(g, 'row “addendum radius”', '1.40 of the fixed-point form'),
       within: (g) => 1e-8 * g.module,
       value: (g) => g.module * printed(g).radius,
     },

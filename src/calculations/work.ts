@@ -132,7 +132,11 @@ function handbookValue(proof: Proof<Values, Values>, given: Values, scope: Reado
     return { value, within: 1e-9 * Math.max(1, Math.abs(value)), cited: source as Citation };
   }
   const { value, within = 0, source } = proof;
-  return { value: value(given), within: typeof within === 'number' ? within : within(given), cited: source };
+  return {
+    value: value(given),
+    within: typeof within === 'number' ? within : within(given),
+    cited: typeof source === 'function' ? source(given) : source,
+  };
 }
 
 /** Numbers may differ by the allowance; lists are compared item by item; all else must be the same. */

@@ -13,15 +13,16 @@ export function printDiagnostics(
   sources: ReadonlyMap<string, string>,
 ): string {
   const ordered = inOrder(diagnostics);
-  const shown = ordered.slice(0, MOST).map((d) => printOne(d, sources.get(d.file)));
+  const lines = new Map([...sources].map(([file, text]) => [file, text.split(/\r?\n/)]));
+  const shown = ordered.slice(0, MOST).map((d) => printOne(d, lines.get(d.file)));
   const rest = ordered.length - shown.length;
   if (rest > 0) shown.push(`… and ${rest} more`);
   return shown.join('\n');
 }
 
-function printOne(d: Diagnostic, source: string | undefined): string {
+function printOne(d: Diagnostic, source: readonly string[] | undefined): string {
   const lines = [`${d.file}:${d.start.line}:${d.start.column}: ${d.severity}[${d.rule}] ${d.message}`];
-  const text = source?.split(/\r?\n/)[d.start.line - 1];
+  const text = source?.[d.start.line - 1];
   if (text !== undefined && text.length <= 200) {
     const number = String(d.start.line);
     const indent = text.slice(0, d.start.column - 1).replace(/[^\t]/g, ' ');
@@ -29,5 +30,10 @@ function printOne(d: Diagnostic, source: string | undefined): string {
     lines.push(`  ${' '.repeat(number.length)} | ${indent}${'^'.repeat(Math.max(1, d.length ?? 1))}`);
   }
   for (const hint of d.hints) lines.push(`  hint: ${hint}`);
-  return lines.join('\n');
+  return lines.map(harmless).join('\n');
+}
+
+/** Control characters of somebody's file could move the cursor or change the terminal. */
+function harmless(line: string): string {
+  return line.replace(/[\p{Cc}\u202A-\u202E\u2066-\u2069]/gu, (mark) => (mark === '\t' ? mark : '\uFFFD'));
 }

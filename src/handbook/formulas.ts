@@ -53,7 +53,7 @@ export const formulas = {
   approach: {
     title: 'Approach of a round cutter',
     formula: 'g = sqrt(h*(D - h))',
-    source: { work: 'groover', at: 'A = sqrt(d(D - d)), from memory' },
+    source: { work: 'groover', at: 'A = √(d(D − d)), from memory' },
     worked: [
       {
         given: { h: 0.3, D: 3.5 },

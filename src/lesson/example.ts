@@ -1,14 +1,28 @@
-import { showStep, systemOf } from '../calculations/working.js';
+import type { FoundQuantity, Step } from '../calculations/calculation.js';
+import type { FullWork } from '../calculations/work.js';
+import { showStep, stepsTo, systemOf } from '../calculations/working.js';
+import { symbolsOf } from '../formula/formula.js';
 import { checksOf } from '../problems/checks.js';
+import { Fault } from '../problems/fault.js';
 import { methodOf } from '../problems/method.js';
 import { angleInWords, inWords } from '../problems/show.js';
 import { subjectOf } from '../problems/subject.js';
-import type { Workings } from '../problems/workings.js';
+import { BARE, type Workings } from '../problems/workings.js';
 import { formatLength, type UnitSystem } from '../units/format.js';
 import type { WorkedExample } from './lesson.js';
 
-/** A working set out as a handout prints it. */
-export function workedExample(name: string, workings: Workings, system: UnitSystem): WorkedExample {
+/**
+ * A working set out as a handout prints it.
+ *
+ * @param show the found values that it is about, with commas between; empty for all
+ * @throws {Fault} when the working does not find one of them
+ */
+export function workedExample(
+  name: string,
+  show: string,
+  workings: Workings,
+  system: UnitSystem,
+): WorkedExample {
   const run = workings.runs.get(name);
   if (run?.kind !== 'calculation') {
     const subject = subjectOf(name, workings);
@@ -23,30 +37,49 @@ export function workedExample(name: string, workings: Workings, system: UnitSyst
   }
   const { full } = run;
   const { calculation, values, found, symbols } = full;
-  const numbers = Object.entries(calculation.found).filter(([key]) => isShown(found[key]));
+  const keys = keysShown(full, show);
+  const steps = show === '' ? full.steps : stepsShown(full, keys);
+  const used = new Set(steps.flatMap((step) => (typeof step === 'string' ? symbolsOf(step) : [])));
   return {
     title: calculation.title,
     given: Object.entries(calculation.given)
-      .filter(([key]) => values[key] !== undefined)
+      .filter(
+        ([key, { symbol }]) => values[key] !== undefined && (show === '' || !symbol || used.has(symbol)),
+      )
       .map(([key, { symbol = '', name: said, unit }]) => ({
         name: said,
         symbol,
         value: inWords(values[key], unit, systemOf(symbol, system)),
       })),
-    steps: full.steps.map((step) => showStep(step, { values: symbols, units: workings.units }, system)),
-    found: numbers.map(([key, { symbol = '', name: said, unit }]) => ({
-      name: said,
-      symbol,
-      value: bench(found[key], unit, systemOf(symbol, system)),
-    })),
-    checks: numbers.flatMap(([key, { symbol = '' }]) =>
+    steps: steps.map((step) => showStep(step, { values: symbols, units: workings.units }, system)),
+    found: keys.map((key) => {
+      const { symbol = '', name: said, unit } = calculation.found[key] as FoundQuantity;
+      return { name: said, symbol, value: bench(found[key], unit, systemOf(symbol, system)) };
+    }),
+    checks: keys.flatMap((key) =>
       checksOf(
-        subjectOf(name === 'it' ? key : `${name}.${key}`, workings),
+        subjectOf(name === BARE ? key : `${name}.${key}`, workings),
         workings,
-        systemOf(symbol, system),
+        systemOf(calculation.found[key]?.symbol ?? '', system),
       ),
     ),
   };
+}
+
+function keysShown({ calculation, found }: FullWork, show: string): string[] {
+  const keys = Object.keys(calculation.found);
+  if (show === '') return keys.filter((key) => isShown(found[key]));
+  return show.split(',').map((word) => {
+    const key = word.trim();
+    if (keys.includes(key)) return key;
+    throw new Fault(`${calculation.name} does not find ${key}`, [], '', [`It finds ${keys.join(', ')}.`]);
+  });
+}
+
+/** The formulas that lead to what is shown, in their order. */
+function stepsShown({ calculation, steps }: FullWork, keys: readonly string[]): Step[] {
+  const wanted = new Set(keys.flatMap((key) => stepsTo(calculation.found[key]?.symbol ?? key, steps)));
+  return wanted.size === 0 ? [...steps] : steps.filter((step) => wanted.has(step));
 }
 
 const isShown = (value: unknown): boolean =>

@@ -25,7 +25,12 @@ export const helperShapes: Readonly<Record<string, HelperShape>> = {
   angle: inline('{{angle wheel.anglePerTooth}}', 'places'),
   list: inline('{{list circles}}'),
   moves: inline('{{moves indexing}}'),
-  worked: { values: 1, options: [], block: true, example: '{{worked "wheel.blank"}}' },
+  worked: {
+    values: 1,
+    options: ['show'],
+    block: true,
+    example: '{{worked "wheel.blank" show="outsideDiameter"}}',
+  },
   figure: { values: 1, options: 'any', block: true, example: '{{figure "wheel-blank" teeth=teeth}}' },
   problems: { values: 0, options: [], block: true, example: '{{problems}}' },
 };

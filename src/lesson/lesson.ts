@@ -19,7 +19,7 @@ export interface Lesson {
   readonly cautions: readonly string[];
   /** What the text may name: the example's values, the kit's, and what the lesson's workings found. */
   readonly values: Values;
-  /** Workings by name, and by calculation where the text asks for one by that. */
+  /** Workings that the text asks to be set out, by `exampleKey`. */
   readonly workings: ReadonlyMap<string, WorkedExample>;
   readonly problems: readonly ProblemKind[];
   /** Markdown with `{{…}}`, each name and helper in it known. */
@@ -28,6 +28,11 @@ export interface Lesson {
   readonly bodyLine: number;
   /** Where the lesson's numbers are proven, each once, for the list at its end. */
   readonly sources: readonly string[];
+}
+
+/** A working's place among those set out: its name or its calculation's, and what of it is shown. */
+export function exampleKey(name: string, show: string): string {
+  return show === '' ? name : `${name}: ${show}`;
 }
 
 /** A worked example as a handout prints it. */

@@ -1,12 +1,12 @@
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { factsOf } from '../kit/facts.js';
 import { drawProblem, type Setting } from '../problems/draw.js';
-import { runWorkings, type Workings } from '../problems/workings.js';
+import { BARE, runWorkings } from '../problems/workings.js';
 import type { Path } from '../reading/places.js';
 import { cautions } from './cautions.js';
 import { workedExample } from './example.js';
 import { asFault, inMatter } from './faults.js';
-import type { Lesson, WorkedExample } from './lesson.js';
+import { exampleKey, type Lesson, type WorkedExample } from './lesson.js';
 import { inBody, type LessonSource } from './source.js';
 
 /** A lesson with its numbers, and the text they came from, where faults in later draws are told. */
@@ -40,12 +40,12 @@ export function prepareLesson(source: LessonSource, setting: Setting): PreparedL
     runWorkings(works, values, setting.kit, { lengths, absentMay: true });
   const workings = attempt([], () => run(matter.works));
   const examples = new Map<string, WorkedExample>();
-  for (const name of workings?.runs.keys() ?? [])
-    examples.set(name, workedExample(name, workings as Workings, setting.units));
-  for (const { name, ...place } of source.worked) {
-    if (examples.has(name) || !workings) continue;
+  for (const { name, show, ...place } of source.worked) {
+    if (!workings || workings.names.absent.has(name)) continue;
     try {
-      examples.set(name, workedExample('it', run({ it: { calculation: name } }), setting.units));
+      const own = workings.runs.has(name);
+      const worked = own ? workings : run({ [BARE]: { calculation: name } });
+      examples.set(exampleKey(name, show), workedExample(own ? name : BARE, show, worked, setting.units));
     } catch (error) {
       const { message, hints } = asFault(error);
       faults.push(

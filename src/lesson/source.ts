@@ -35,7 +35,7 @@ export function readLesson(text: string, file: string): LessonSource {
     area: 'lesson',
     firstLine: yamlLine,
   });
-  const findings = checkTemplate(body, bodyVocabulary(matter), true);
+  const findings = checkTemplate(body, bodyVocabulary(matter), 'body');
   const faults = findings.faults.map((fault) => inBody(fault, file, bodyLine));
   for (const [name, problem] of Object.entries(matter.problems)) {
     const known = problemVocabulary(problem);
@@ -44,7 +44,7 @@ export function readLesson(text: string, file: string): LessonSource {
       ...(problem.parts ?? []).map(({ ask }, at) => ({ path: ['problems', name, 'parts', at, 'ask'], ask })),
     ];
     for (const { path, ask } of asks)
-      for (const fault of checkTemplate(ask, known, false).faults)
+      for (const fault of checkTemplate(ask, known, 'problem').faults)
         faults.push({ ...inBody(fault, file, 1), ...places.within(path, marked(fault, ask)) });
   }
   if (faults.length > 0) throw new ContentError(faults, new Map([[file, text]]));

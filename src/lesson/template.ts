@@ -25,6 +25,8 @@ export interface TemplateFindings {
 /** A working that a text asks to be set out, and where it asks. */
 export interface WorkedBlock extends Pick<TemplateFault, 'line' | 'column' | 'length'> {
   readonly name: string;
+  /** The found values that it is about, with commas between; empty for all. */
+  readonly show: string;
 }
 
 type Node = hbs.AST.Node;
@@ -32,8 +34,11 @@ type Path = hbs.AST.PathExpression;
 
 const CONDITIONS = new Set(['if', 'unless']);
 
+/** A lesson's body may set out workings and call for its problems; the words of a problem may have figures. */
+export type LessonPart = 'body' | 'problem';
+
 /** Checks every name and helper of a text before anything is put in. */
-export function checkTemplate(text: string, known: Vocabulary, blocks: boolean): TemplateFindings {
+export function checkTemplate(text: string, known: Vocabulary, part: LessonPart): TemplateFindings {
   const faults: TemplateFault[] = [...bracesInMaths(text)];
   let tree: hbs.AST.Program;
   try {
@@ -41,7 +46,7 @@ export function checkTemplate(text: string, known: Vocabulary, blocks: boolean):
   } catch (error) {
     return { faults: [...faults, syntaxFault(error as Error, text)], worked: [] };
   }
-  const checker = new Checker(text.split('\n'), known, blocks, faults);
+  const checker = new Checker(text.split('\n'), known, part, faults);
   checker.accept(tree);
   return { faults, worked: checker.worked };
 }
@@ -51,7 +56,7 @@ class Checker extends Handlebars.Visitor {
   constructor(
     readonly lines: readonly string[],
     readonly known: Vocabulary,
-    readonly blocks: boolean,
+    readonly part: LessonPart,
     readonly faults: TemplateFault[],
   ) {
     super();
@@ -105,7 +110,8 @@ class Checker extends Handlebars.Visitor {
   }
 
   #block(statement: hbs.AST.MustacheStatement, name: string): void {
-    if (!this.blocks) return this.#say(statement, 'helper', `${name} cannot stand in the words of a problem`);
+    if (this.part === 'problem' && name !== 'figure')
+      return this.#say(statement, 'helper', `${name} cannot stand in the words of a problem`);
     const alone = (this.lines[statement.loc.start.line - 1] ?? '').trim();
     const ends = (this.lines[statement.loc.end.line - 1] ?? '').trim();
     if (!alone.startsWith('{{') || !ends.endsWith('}}') || alone.indexOf('}}') < alone.lastIndexOf('{{'))
@@ -121,6 +127,7 @@ class Checker extends Handlebars.Visitor {
     if (name === 'worked')
       this.worked.push({
         name: first.value,
+        show: showOf(statement),
         line: first.loc.start.line,
         column: first.loc.start.column + 1,
         length: first.value.length + 2,
@@ -176,6 +183,11 @@ class Checker extends Handlebars.Visitor {
     const length = start.line === end.line ? Math.max(1, end.column - start.column) : 1;
     this.faults.push({ rule, message, line: start.line, column: start.column + 1, length, hints });
   }
+}
+
+function showOf({ hash }: hbs.AST.MustacheStatement): string {
+  const value = hash?.pairs.find(({ key }) => key === 'show')?.value as hbs.AST.StringLiteral | undefined;
+  return value?.type === 'StringLiteral' ? value.value : '';
 }
 
 function suggestion(typed: string, known: readonly string[]): string | undefined {

@@ -1,4 +1,4 @@
-import type { Printer, PrintJob } from '../print/printer.js';
+import type { PrintJob, PrintResult } from '../print/printer.js';
 import { copyAssets } from '../sheets/assets.js';
 import { deliver } from './delivery.js';
 import type { Kind } from './kinds.js';
@@ -35,18 +35,16 @@ export async function make(order: Order, out: string, shown: Omit<ProgressOption
     const { Printer: Press } = await import('../print/printer.js'); // slow to load
     // The browser starts while the pages are worked out.
     const opening = Press.open({ workFolder: tray.workFolder, ...sourceDate() });
-    const [printer, { variant, documents }] = await meanwhile(opening, async () => {
-      const plan = planOf(order);
-      await copyAssets(tray.workFolder);
-      return plan;
-    });
-    const progress = showProgress({ ...shown, total: documents.length });
+    opening.catch(() => undefined); // told when it is waited for: the content comes first
     return tidily(
       async () => {
+        const { variant, documents } = planOf(order);
+        await copyAssets(tray.workFolder);
+        const printer = await opening;
+        const progress = showProgress({ ...shown, total: documents.length });
         const places = new Map(documents.map((one) => [tray.place(one.name), one]));
-        const results = await printer.printAll(jobs(places), ({ to, pages }) =>
-          progress.done(tray.destination(to), pages),
-        );
+        const done = ({ to, pages }: PrintResult) => progress.done(tray.destination(to), pages);
+        const results = await tidily(() => printer.printAll(jobs(places), done), progress.end);
         return {
           course: order.course.name,
           variant,
@@ -63,25 +61,14 @@ export async function make(order: Order, out: string, shown: Omit<ProgressOption
           }),
         };
       },
-      async () => {
-        progress.end();
-        await printer.close();
-      },
+      // One that is still starting would write into the folder while it is taken away.
+      () =>
+        opening.then(
+          (printer) => printer.close(),
+          () => undefined,
+        ),
     );
   });
-}
-
-/** Works while the browser starts. When the work fails the browser is closed again: the content comes first. */
-async function meanwhile<T>(opening: Promise<Printer>, work: () => Promise<T>): Promise<[Printer, T]> {
-  opening.catch(() => undefined); // told when it is waited for
-  let result: T;
-  try {
-    result = await work();
-  } catch (error) {
-    await opening.then((printer) => printer.close()).catch(() => undefined);
-    throw error;
-  }
-  return [await opening, result];
 }
 
 function* jobs(places: ReadonlyMap<string, Document>): Generator<PrintJob> {

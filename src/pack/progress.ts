@@ -26,6 +26,10 @@ export function showProgress({ total, quiet, json, streams = process }: Progress
 }
 
 function lines(stream: NodeJS.WriteStream): Progress {
+  // Whoever reads may leave early, as `head` does; the documents are wanted all the same.
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
   return {
     done: (file, pages) => stream.write(`${file}  ${counted(pages, 'page')}\n`),
     end: () => undefined,

@@ -11,6 +11,8 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'its folder does not exist',
   ENOTDIR: 'its folder does not exist',
   EISDIR: 'a folder has that name',
+  ENAMETOOLONG: 'the name is too long for that disk',
+  EEXIST: 'a file of that name is in the way',
   EBUSY: 'another program has it open',
 };
 

@@ -99,6 +99,8 @@ function shortName(name: string): string {
 }
 
 const SIGNS: readonly (readonly [RegExp, string])[] = [
+  [/\^2/g, '²'],
+  [/abs\(([^()]*)\)/g, '|$1|'],
   [/<=/g, '≤'],
   [/>=/g, '≥'],
   [/!=/g, '≠'],

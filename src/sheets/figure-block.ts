@@ -28,7 +28,7 @@ export function figureBlock(
     return render('figure', {
       svg,
       number,
-      caption,
+      caption: stopped(String(caption)),
       scale: scale === 'true scale' ? 'True scale' : sentence(scale),
     });
   } catch (error) {
@@ -39,3 +39,7 @@ export function figureBlock(
 
 const sentence = (scale: string): string =>
   /^\d/.test(scale) ? `Scale ${scale}` : scale.replace(/^./, (c) => c.toUpperCase());
+
+/** A caption with its full stop, since the scale follows. */
+const stopped = (caption: string): string =>
+  caption === '' || /[.!?]$/.test(caption) ? caption : `${caption}.`;

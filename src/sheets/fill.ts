@@ -6,7 +6,7 @@ import type { SheetStyle } from './model.js';
 
 /** What is put in for `{{worked}}`, `{{figure}}` and `{{problems}}`: HTML, or undefined after a fault. */
 export interface Blocks {
-  worked(name: string, fail: Fail): string;
+  worked(name: string, show: string, fail: Fail): string;
   figure(name: string, given: Record<string, unknown>, fail: Fail): string;
   problems(fail: Fail): string;
 }

@@ -1,4 +1,4 @@
-import type { Lesson } from '../lesson/lesson.js';
+import { exampleKey, type Lesson } from '../lesson/lesson.js';
 import type { ProblemKind } from '../problems/schema.js';
 import { checkViews } from './check-view.js';
 import { figureBlock } from './figure-block.js';
@@ -13,8 +13,8 @@ export function handoutBlocks(lesson: Lesson, style: SheetStyle): Blocks {
   const chapter = lesson.number ?? 1;
   let figures = 0;
   return {
-    worked: (name, fail) => {
-      const working = lesson.workings.get(name);
+    worked: (name, show, fail) => {
+      const working = lesson.workings.get(exampleKey(name, show));
       if (!working)
         return fail(
           `there is no working called "${name}"`,

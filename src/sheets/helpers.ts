@@ -77,7 +77,10 @@ export const helpers: Readonly<Record<string, Helper>> = {
   angle: of('an angle', isNumber, (value, _, places = 0) => formatAngle(value, places)),
   list: of('a list', isList, (value) => listInWords(value.map(inWords))),
   moves: of('a working of dividing.simple', isMoves, (value) => movesInWords(value)),
-  worked: (name, options) => block(options, (blocks, fail) => blocks.worked(String(name), fail)),
+  worked: (name, options) => {
+    const { show = '' } = (options as Options).hash;
+    return block(options, (blocks, fail) => blocks.worked(String(name), String(show), fail));
+  },
   figure: (name, options) =>
     block(options, (blocks, fail) => blocks.figure(String(name), { ...(options as Options).hash }, fail)),
   problems: (options) => block(options, (blocks, fail) => blocks.problems(fail)),

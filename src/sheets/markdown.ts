@@ -24,6 +24,9 @@ markdown.renderer.rules.th_open = (tokens, at, options, _, renderer) => {
   tokens[at]?.attrSet('scope', 'col');
   return renderer.renderToken(tokens, at, options);
 };
+/** `12–13` stays on its line. */
+markdown.renderer.rules.text = (tokens, at) =>
+  markdown.utils.escapeHtml(tokens[at]?.content ?? '').replace(/\d+–\d+/g, '<span class="range">$&</span>');
 
 /** An author's text as HTML: values first, then Markdown, and blocks put in for their placeholders. */
 export function setText(written: Written, context: TextContext): string {

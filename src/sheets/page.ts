@@ -46,7 +46,7 @@ function paperCss(kind: Page['kind'], style: SheetStyle): string {
   const { margin, maxWidth } = settingOf(style);
   const card = CARDS[style.paper][style.print];
   return kind === 'card'
-    ? `@page { size: ${card.size}; margin: 7mm 8mm; } body { width: ${card.width - 16}mm; }`
+    ? `@page { size: ${card.size}; margin: 6mm 8mm; } body { width: ${card.width - 16}mm; }`
     : `@page { size: ${style.paper === 'a4' ? 'A4' : 'letter'}; margin: ${margin}; } body { width: ${maxWidth}mm; }`;
 }
 

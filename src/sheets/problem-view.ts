@@ -53,7 +53,8 @@ function aboutOf({ file }: Lesson, { name }: Problem): Pick<Written, 'file' | 'a
 function blocksFor(style: SheetStyle): Blocks {
   return {
     figure: (name, given, fail) => figureBlock(name, given, { number: '', style, fail }),
-    worked: (_, fail) => fail('a problem may not show a working', 'Ask for it, or show it in the lesson.'),
+    worked: (_, __, fail) =>
+      fail('a problem may not show a working', 'Ask for it, or show it in the lesson.'),
     problems: (fail) => fail('problems stand in the lesson', 'Take it out.'),
   };
 }

@@ -34,6 +34,8 @@ const ONLY_IN: Record<string, string[]> = {
   katex: ['sheets'],
   handlebars: ['lesson', 'sheets'],
   'pure-rand': ['problems'],
+  'csv-parse': ['pack'],
+  'cli-progress': ['pack'],
 };
 
 const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>

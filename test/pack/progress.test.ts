@@ -41,6 +41,18 @@ describe('showProgress(…) in a pipe', () => {
   );
 });
 
+const hasShell = process.platform !== 'win32';
+
+it.runIf(hasShell)('showProgress(…) does not end the program when nobody reads its lines', () => {
+  const command = run({})
+    .map((word) => `'${word}'`)
+    .join(' ');
+  const { stderr } = spawnSync('sh', ['-c', `{ sleep 0.2; ${command}; echo "ended with $?" >&2; } | true`], {
+    encoding: 'utf8',
+  });
+  expect(stderr).toBe('ended with 0\n');
+});
+
 const hasTerminal = spawnSync('script', ['--version']).status === 0 && process.platform === 'linux';
 
 describe.runIf(hasTerminal)('showProgress(…) on a terminal', () => {
