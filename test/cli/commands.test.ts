@@ -50,7 +50,10 @@ describe('benchleaf', () => {
     ],
     [['work', 'wheel.blank', 'teeth=60', 'teeth=61'], 'benchleaf: teeth is given twice\n'],
     [['work', 'wheel.blnk'], 'benchleaf: no calculation is called "wheel.blnk". Did you mean wheel.blank?\n'],
-    [['list', 'spanners'], 'benchleaf: there is no list of "spanners". There are calculations, lessons, sheets, figures.\n'],
+    [
+      ['list', 'spanners'],
+      'benchleaf: there is no list of "spanners". There are calculations, lessons, sheets, figures.\n',
+    ],
   ])('%j is a wrong command: exit 2 and one line', async (words, line) => {
     expect(await benchleaf(...words)).toEqual({ code: 2, out: '', err: line });
   });
