@@ -2,7 +2,9 @@ import { crankAfter, greatestCommonDivisor, simpleIndexing } from '../geometry/i
 import { crankByStepping, settingsByTrial } from '../handbook/counting.js';
 import type { Citation } from '../handbook/record.js';
 import { formatAngle } from '../units/angle.js';
+import { counted } from '../units/words.js';
 import { calculation } from './calculation.js';
+import { spacesInWords } from './moves.js';
 import { whole, wholes } from './quantity.js';
 
 const divisions = whole('N', 'divisions', 2, 10_000);
@@ -30,11 +32,6 @@ function turnsForOne(count: number, head: number): string {
   return whole === 0
     ? `${start} ${lowest}.`
     : `${start} ${lowest}: ${counted(whole, 'whole turn')} and ${top - whole * bottom}/${bottom}.`;
-}
-
-/** `no whole turns`, `1 space`, `2 spaces`. */
-function counted(count: number, noun: string): string {
-  return `${count === 0 ? 'no' : count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
 interface IndexGiven {
@@ -80,7 +77,7 @@ export const simple = calculation({
     { say: turnsForOne(g.divisions, g.ratio) },
     ...(found.possible
       ? found.settings.map(({ holes, circle }) => ({
-          say: `${counted(found.turns, 'whole turn')} and ${counted(holes, 'space')} on the ${circle}-hole circle. Check: ${g.divisions} × ${found.turns * circle + holes} = ${g.ratio} × ${circle}.`,
+          say: `${spacesInWords(found.turns, holes)} on the ${circle}-hole circle. Check: ${g.divisions} × ${found.turns * circle + holes} = ${g.ratio} × ${circle}.`,
         }))
       : [{ say: `Not possible: ${reasonNone(g.divisions, g.ratio)}.` }]),
   ],

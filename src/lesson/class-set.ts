@@ -1,6 +1,7 @@
 import { hash32 } from '../problems/chance.js';
 import { codeFor } from '../problems/code.js';
-import { drawProblem, type Setting, type Side } from '../problems/draw.js';
+import { drawProblem, type Setting } from '../problems/draw.js';
+import type { Side } from '../problems/part.js';
 import type { Problem } from '../problems/problem.js';
 import { located } from './faults.js';
 import type { PreparedLesson } from './prepare.js';
@@ -26,7 +27,8 @@ export function standingCode(course: string): string {
 
 /**
  * A variant code for each learner of a class, in the order they sit: the same for the same class code and names.
- * Neighbours are on different sides, so that they share no answer in figures.
+ * Neighbours are on different sides, so that no problem has the same answer for both, unless it is one in words or
+ * has too few answers.
  *
  * @param names may repeat
  */

@@ -1,4 +1,5 @@
 import type { FoundQuantity, Step } from '../calculations/calculation.js';
+import { isMoves, movesInWords } from '../calculations/moves.js';
 import type { FullWork } from '../calculations/work.js';
 import { showStep, stepsTo, systemOf } from '../calculations/working.js';
 import { symbolsOf } from '../formula/formula.js';
@@ -54,7 +55,8 @@ export function workedExample(
     steps: steps.map((step) => showStep(step, { values: symbols, units: workings.units }, system)),
     found: keys.map((key) => {
       const { symbol = '', name: said, unit } = calculation.found[key] as FoundQuantity;
-      return { name: said, symbol, value: bench(found[key], unit, systemOf(symbol, system)) };
+      const moves = isMoves(found[key]) ? movesInWords(Number(found.turns), found[key]) : undefined;
+      return { name: said, symbol, value: moves ?? bench(found[key], unit, systemOf(symbol, system)) };
     }),
     checks: keys.flatMap((key) =>
       checksOf(
@@ -68,7 +70,9 @@ export function workedExample(
 
 function keysShown({ calculation, found }: FullWork, show: string): string[] {
   const keys = Object.keys(calculation.found);
-  if (show === '') return keys.filter((key) => isShown(found[key]));
+  // The whole turns are told with the spaces.
+  const moves = keys.filter((key) => isMoves(found[key]));
+  if (show === '') return moves.length > 0 ? moves : keys.filter((key) => isShown(found[key]));
   return show.split(',').map((word) => {
     const key = word.trim();
     if (keys.includes(key)) return key;

@@ -1,17 +1,18 @@
+import type { Move } from '../calculations/moves.js';
 import { decimals } from '../calculations/working.js';
 import { quarterCount } from '../figures/drawings/quarter-marks.js';
 import type { Kit } from '../kit/schema.js';
 import { cautions } from '../lesson/cautions.js';
 import type { NamedValue } from '../lesson/lesson.js';
-import { counted } from '../problems/answer.js';
 import { checksOf } from '../problems/checks.js';
 import type { CheckLine } from '../problems/problem.js';
 import { inWords } from '../problems/show.js';
 import { subjectOf } from '../problems/subject.js';
 import type { BigNumber, QuarterMark, SheetHead, ShopCard } from '../sheets/model.js';
 import { formatLength, formatNumber, type UnitSystem } from '../units/format.js';
+import { counted } from '../units/words.js';
 import { type CardWorkings, cardWorkings } from './card-workings.js';
-import { type Move, safestMove } from './circle-choice.js';
+import { safestMove } from './circle-choice.js';
 import type { Job } from './job.js';
 
 const THIN = '\u202F';

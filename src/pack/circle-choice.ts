@@ -1,8 +1,4 @@
-/** A movement of the crank beyond its whole turns. */
-export interface Move {
-  readonly holes: number;
-  readonly circle: number;
-}
+import type { Move } from '../calculations/moves.js';
 
 /**
  * The circle to use when several serve: the first on which one space too many or too few cannot come out at a

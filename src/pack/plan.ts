@@ -78,15 +78,14 @@ export function planOf(order: Order): Plan {
   const style: SheetStyle = { paper: order.paper, print: order.print, units: setting.units };
   const lessons = openLessons(course.lessons, setting, gathering);
   const head: SheetHead = { course: course.title, club: course.club, kit: setting.kit.kit };
-  // The handout's own words are set before anything is printed, so that its faults are told with the others.
-  const handout = gathering.attempt(() =>
-    handoutHtml({ head, lessons: lessons.map(({ lesson }) => lesson) }, style),
-  );
+  // The handout is set before anything is printed, so that faults in its words are told with the others.
+  const handout = only.has('handout')
+    ? gathering.attempt(() => handoutHtml({ head, lessons: lessons.map(({ lesson }) => lesson) }, style))
+    : undefined;
   gathering.demandNone();
 
   const documents: Document[] = [];
-  if (only.has('handout') && handout !== undefined)
-    documents.push({ kind: 'handout', name: 'handout.pdf', html: () => handout });
+  if (handout !== undefined) documents.push({ kind: 'handout', name: 'handout.pdf', html: () => handout });
   if (only.has('problems') || only.has('key'))
     for (const sheet of sheetsOf(lessons, variant, learners, head, setting))
       documents.push(...problemDocuments(sheet, style, only));

@@ -1,4 +1,5 @@
 import { SingleBar } from 'cli-progress';
+import { counted } from '../units/words.js';
 
 /** Tells the user how far a run has come. */
 export interface Progress {
@@ -57,8 +58,4 @@ function bar(stream: NodeJS.WriteStream, total: number): Progress {
     },
     end: () => drawn.stop(),
   };
-}
-
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

@@ -1,3 +1,4 @@
+import { isMoves, type Move, movesInWords, spacesInWords } from '../calculations/moves.js';
 import type { UnitSystem } from '../units/format.js';
 import { roundTo } from '../units/format.js';
 import { Fault } from './fault.js';
@@ -42,7 +43,7 @@ export function answerOf(
       return value.length === 0
         ? wordAnswer('none of them')
         : wordAnswer(inWords(value, unit, system), 'all of these and no others, in any order');
-    if (isMoves(value)) return movesAnswer(subject, value);
+    if (value.length === 0 || isMoves(value)) return movesAnswer(subject, value);
     return listAnswer(value, unit, rule, system);
   }
   return wordAnswer(String(value));
@@ -52,44 +53,19 @@ function wordAnswer(text: string, accepted = 'only this'): Answer {
   return { text, accepted, unit: '', ambiguous: false, takes: () => false, write: String };
 }
 
-interface Move {
-  readonly holes: number;
-  readonly circle: number;
-}
-
-/** Whether a value is at least one movement of the crank. */
-export const movesWorth = (value: unknown): boolean =>
-  Array.isArray(value) && value.length > 0 && isMoves(value);
-
-const isMoves = (list: readonly unknown[]): list is readonly Move[] =>
-  list.every((one) => typeof one === 'object' && one !== null && 'circle' in one && 'holes' in one);
-
 /** The crank's movements: any that serves is right, and so is any other way to say the same fraction of a turn. */
 function movesAnswer(subject: Subject, moves: readonly Move[]): Answer {
   const found = subject.from.kind === 'found' ? subject.from.full.found : {};
   const turns = typeof found.turns === 'number' ? found.turns : 0;
-  const spaces = (count: number) => `${turnsInWords(turns)}${counted(count, 'space')}`;
-  const text = moves.every(({ holes }) => holes === 0)
-    ? moves.length > 0 && `${counted(turns, 'whole turn')} and no spaces`
-    : moves.map(({ holes, circle }) => `${spaces(holes)} on the ${circle}-hole circle`).join(', or ');
+  const [first] = moves;
   return {
-    text: text || 'not possible on these plates',
+    text: first ? movesInWords(turns, moves) : 'not possible on these plates',
     accepted: moves.length > 1 ? 'any one of these' : 'only this',
     unit: '',
     ambiguous: false,
-    takes: (count) => count === moves[0]?.holes,
-    write: (count) => `${spaces(count)} on the ${moves[0]?.circle}-hole circle`,
+    takes: (count) => count === first?.holes,
+    write: (count) => `${spacesInWords(turns, count)} on the ${first?.circle}-hole circle`,
   };
-}
-
-/** `1 whole turn and `, or nothing for none. */
-export function turnsInWords(turns: number): string {
-  return turns === 0 ? '' : `${counted(turns, 'whole turn')} and `;
-}
-
-/** `1 space`, `2 spaces`. */
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
 function numberAnswer(

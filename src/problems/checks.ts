@@ -1,3 +1,4 @@
+import { isMoves } from '../calculations/moves.js';
 import { decimals } from '../calculations/working.js';
 import type { UnitSystem } from '../units/format.js';
 import { numbersOf, relationInWords } from './method.js';
@@ -67,14 +68,8 @@ function runChecks(
   }));
 }
 
-interface Move {
-  readonly holes: number;
-  readonly circle: number;
-}
-
 function checkedValue(value: unknown, unit: string, system: UnitSystem): string {
-  if (Array.isArray(value) && value.some((one) => typeof one === 'object'))
-    return (value as Move[]).map(({ holes, circle }) => `${holes} on ${circle}`).join(', ') || 'none';
+  if (isMoves(value)) return value.map(({ holes, circle }) => `${holes} on ${circle}`).join(', ');
   if (Array.isArray(value) && value.length === 0) return 'none';
   return inWords(value, unit, system);
 }

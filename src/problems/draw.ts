@@ -6,7 +6,7 @@ import type { UnitSystem } from '../units/format.js';
 import { type Chance, chanceFrom } from './chance.js';
 import { Fault, placed } from './fault.js';
 import { Names } from './names.js';
-import { type Asked, answerPart, partWithKey, Unfair, WrongSide } from './part.js';
+import { type Asked, answerPart, partWithKey, type Side, sideOfAnswers, Unfair, WrongSide } from './part.js';
 import type { Problem } from './problem.js';
 import { holds, namesOf } from './relation.js';
 import type { ProblemDeclaration, ProblemKind, WorkingDeclaration } from './schema.js';
@@ -25,9 +25,6 @@ export interface Setting {
   readonly kit: Kit;
   readonly units: UnitSystem;
 }
-
-/** Which half of the answers a variant draws from: neighbours sit on different sides, and so share none. */
-export type Side = 0 | 1;
 
 /**
  * One problem with the numbers of a variant; the same seed, side, kit and units give the same problem.
@@ -110,8 +107,10 @@ function asked(
   // All answers first: a draw that is not fair is given up before any key is written.
   const at = (place: number) => (parts ? ['parts', place] : []);
   const answered = (parts ?? [one]).map((part, place) =>
-    placed(at(place), () => answerPart(part, workings, units, { half, place })),
+    placed(at(place), () => answerPart(part, workings, units)),
   );
+  if (half !== undefined && half === otherSide(sideOfAnswers(answered)))
+    throw new WrongSide('the answer is one that a neighbour may have');
   const asTold = told(declared.tell, workings, units);
   const tell = Object.keys(declared.tell).filter((key) => !(key in declared.vary));
   return {
@@ -124,3 +123,6 @@ function asked(
     ),
   };
 }
+
+const otherSide = (side: Side | undefined): Side | undefined =>
+  side === undefined ? undefined : side === 0 ? 1 : 0;

@@ -34,13 +34,6 @@ export interface Asking {
   readonly units: UnitSystem;
 }
 
-/** The answers that a part may have: where its variant sits, and its own place in the problem, from 0. */
-export interface Seat {
-  /** None where any answer will do. */
-  readonly half: 0 | 1 | undefined;
-  readonly place: number;
-}
-
 /** A part whose answer is known and fair; its key is yet to be written. */
 export interface AnsweredPart {
   readonly asked: Asked;
@@ -51,15 +44,9 @@ export interface AnsweredPart {
 /**
  * The answer of one part.
  *
- * @throws {Unfair} rounding that could go either way; {WrongSide} an answer the neighbour may have;
- *   {Fault} a declaration that cannot be worked
+ * @throws {Unfair} rounding that could go either way; {Fault} a declaration that cannot be worked
  */
-export function answerPart(
-  asked: Asked,
-  workings: Workings,
-  units: UnitSystem,
-  { half, place }: Seat,
-): AnsweredPart {
+export function answerPart(asked: Asked, workings: Workings, units: UnitSystem): AnsweredPart {
   const subject = placed(['find'], () => subjectOf(asked.find, workings));
   if (subject.from.kind === 'drawn' && asked.method === undefined)
     throw new Fault(`${asked.find} is told by no calculation: a method must say how it is worked back`, [
@@ -67,8 +54,6 @@ export function answerPart(
     ]);
   const answer = answerOf(subject, asked.answer, systemOf(subject.symbol, units), wordsOf(subject));
   if (answer.ambiguous) throw new Unfair('rounding could go either way');
-  if (half !== undefined && !isOnSide(answer.text, half, place))
-    throw new WrongSide('the answer is one that a neighbour may have');
   return { asked, subject, answer };
 }
 
@@ -101,13 +86,19 @@ export function partWithKey(
   };
 }
 
+/** Which half of the answers a variant draws from: neighbours sit on different sides, and so share none. */
+export type Side = 0 | 1;
+
 /**
- * Whether an answer is on a side, by the sum of its figures and its place among the parts: so the next count is on
- * the other side, and the parts of one problem do not have to come out alike. Yes or no, possible or not, is on both.
+ * The side of a problem's answers: by the sum of figures of the first that is in figures, so that the next count is
+ * on the other side. Yes or no, possible or not, is on neither: half the class has to share them.
  */
-function isOnSide(answer: string, half: 0 | 1, place: number): boolean {
-  const figures = answer.match(/\d/g);
-  return figures === null || figures.reduce((sum, figure) => sum + Number(figure), place) % 2 === half;
+export function sideOfAnswers(parts: readonly AnsweredPart[]): Side | undefined {
+  for (const { answer } of parts) {
+    const figures = answer.text.match(/\d/g);
+    if (figures) return figures.reduce((sum, figure) => sum + Number(figure), 0) % 2 === 0 ? 0 : 1;
+  }
+  return undefined;
 }
 
 function wordsOf({ from }: Subject): readonly [string, string] | undefined {

@@ -1,6 +1,7 @@
+import { isMoves } from '../calculations/moves.js';
 import { NoValueError } from '../formula/formula.js';
 import type { UnitSystem } from '../units/format.js';
-import { type Answer, movesWorth } from './answer.js';
+import type { Answer } from './answer.js';
 import { placed } from './fault.js';
 import { Names } from './names.js';
 import type { SlipLine } from './problem.js';
@@ -37,7 +38,7 @@ export function slipsOf(
   names: Names,
   system: UnitSystem,
 ): WorkedSlip[] {
-  if (typeof subject.value !== 'number' && !movesWorth(subject.value)) return [];
+  if (typeof subject.value !== 'number' && !isMoves(subject.value)) return [];
   const { from } = subject;
   const own =
     from.kind === 'found' ? Object.entries(from.full.slips).filter(([, slip]) => slip.of === from.key) : [];

@@ -1,4 +1,5 @@
 import type { Part } from '../problems/problem.js';
+import { counted } from '../units/words.js';
 import { checkViews } from './check-view.js';
 import { Faults } from './fault.js';
 import { demandGlyphs } from './glyphs.js';
@@ -8,7 +9,6 @@ import { partOf } from './part.js';
 import { whose } from './problem-sheet.js';
 import { letterOf, marksOf, noteProblemGlyphs } from './problem-view.js';
 import { render } from './templates.js';
-import { counted } from './words.js';
 import { equals, stepView } from './working-view.js';
 
 /**

@@ -20,7 +20,7 @@ export async function copyAssets(folder: string): Promise<void> {
 }
 
 /** The whole style sheet: faces, KaTeX's rules, our own. */
-export async function styleSheet(): Promise<string> {
+async function styleSheet(): Promise<string> {
   const katex = await readFile(join(katexFolder(), 'katex.min.css'), 'utf8');
   const own = await Promise.all(
     STYLES.map((name) => readFile(new URL(`styles/${name}.css`, TEMPLATES), 'utf8')),

@@ -1,11 +1,11 @@
 import { exampleKey, type Lesson } from '../lesson/lesson.js';
 import type { ProblemKind } from '../problems/schema.js';
+import { counted } from '../units/words.js';
 import { checkViews } from './check-view.js';
 import { figureBlock } from './figure-block.js';
 import type { Blocks } from './fill.js';
 import type { SheetStyle } from './model.js';
 import { render } from './templates.js';
-import { counted } from './words.js';
 import { equals, isTooWide, stepView, valueView } from './working-view.js';
 
 /** What a lesson's text asks for: its workings, its figures, numbered as they come, and where its problems are. */

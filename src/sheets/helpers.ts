@@ -1,9 +1,10 @@
 import { formatAngle } from '../units/angle.js';
 import { formatLength, formatNumber } from '../units/format.js';
+import { listInWords } from '../units/words.js';
 import type { Blocks, Fail } from './fill.js';
 import type { SheetStyle } from './model.js';
-import { movesInWords } from './moves.js';
-import { inWords, listInWords } from './words.js';
+import { crankInWords } from './moves.js';
+import { inWords } from './words.js';
 
 /** A stretch of a template. */
 interface Place {
@@ -53,7 +54,7 @@ const isPrintable = (value: unknown): value is number | string | boolean | reado
   isNumber(value) || ['string', 'boolean'].includes(typeof value) || isList(value);
 const isList = (value: unknown): value is readonly (number | string)[] =>
   Array.isArray(value) && value.every((one) => isNumber(one) || typeof one === 'string');
-const isMoves = (value: unknown): value is Parameters<typeof movesInWords>[0] =>
+const isMoves = (value: unknown): value is Parameters<typeof crankInWords>[0] =>
   typeof value === 'object' && value !== null && 'possible' in value && 'settings' in value;
 
 const lengths = (value: number | readonly number[], say: (mm: number) => string): string =>
@@ -76,7 +77,7 @@ export const helpers: Readonly<Record<string, Helper>> = {
   ),
   angle: of('an angle', isNumber, (value, _, places = 0) => formatAngle(value, places)),
   list: of('a list', isList, (value) => listInWords(value.map(inWords))),
-  moves: of('a working of dividing.simple', isMoves, (value) => movesInWords(value)),
+  moves: of('a working of dividing.simple', isMoves, (value) => crankInWords(value)),
   worked: (name, options) => {
     const { show = '' } = (options as Options).hash;
     return block(options, (blocks, fail) => blocks.worked(String(name), String(show), fail));

@@ -34,12 +34,6 @@ export function setText(written: Written, context: TextContext): string {
   return markdown.render(text, { blocks, maths: mathsContext(written, context) });
 }
 
-/** A short text as HTML, without paragraphs. */
-export function setLine(written: Written, context: TextContext): string {
-  const { text } = fillTemplate(written, context.values, context.style, context);
-  return markdown.renderInline(text, { blocks: [], maths: mathsContext(written, context) });
-}
-
 function mathsContext(written: Written, { values, faults }: TextContext): MathsContext {
   return {
     value: (name) => {

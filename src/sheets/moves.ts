@@ -1,22 +1,14 @@
-import { counted, listInWords } from './words.js';
+import { type Move, movesInWords } from '../calculations/moves.js';
 
 /** What `dividing.simple` finds. */
-export interface Moves {
+export interface Found {
   readonly possible: boolean;
   readonly turns: number;
-  readonly settings: readonly { readonly holes: number; readonly circle: number }[];
+  readonly settings: readonly Move[];
   readonly reason?: string;
 }
 
 /** The crank's movement for one division: every circle that serves, or why none does. */
-export function movesInWords({ possible, turns, settings, reason }: Moves): string {
-  if (!possible) return `not possible: ${reason ?? 'no circle serves'}`;
-  const whole = counted(turns, 'whole turn');
-  if (settings.every(({ holes }) => holes === 0)) return `${whole} and no spaces, on any circle`;
-  const [first, ...others] = settings.map(
-    ({ holes, circle }, place) =>
-      `${place === 0 ? counted(holes, 'space') : holes} on the ${circle}${place === 0 ? '-hole circle' : ''}`,
-  );
-  const spaces = listInWords([first ?? '', ...others]).replace(/ and (?=[^,]*$)/, ' or ');
-  return turns === 0 ? spaces : `${whole} and ${spaces}`;
+export function crankInWords({ possible, turns, settings, reason }: Found): string {
+  return possible ? movesInWords(turns, settings) : `not possible: ${reason ?? 'no circle serves'}`;
 }

@@ -1,3 +1,4 @@
+import { counted } from '../units/words.js';
 import { Faults } from './fault.js';
 import { demandGlyphs } from './glyphs.js';
 import type { LessonProblems, ProblemSheet, SheetStyle } from './model.js';
@@ -5,7 +6,6 @@ import { pageHtml } from './page.js';
 import { partOf } from './part.js';
 import { askedOf, LEVELS, letterOf, marksIn, marksOf } from './problem-view.js';
 import { render } from './templates.js';
-import { counted } from './words.js';
 
 /**
  * One learner's problems, with room to work them.

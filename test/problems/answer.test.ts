@@ -53,7 +53,7 @@ describe('how an answer is printed, and what is taken as right', () => {
       { holes: 14, circle: 21 },
     ];
     expect(told(answerOf(subject(moves), {}, 'mm'))).toBe(
-      '12 spaces on the 18-hole circle, or 14 spaces on the 21-hole circle | any one of these',
+      '12 spaces on the 18-hole circle or 14 on the 21 | any one of these',
     );
     expect(told(answerOf(subject([]), {}, 'mm'))).toMatch(/^not possible/);
   });

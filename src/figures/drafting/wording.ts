@@ -6,9 +6,5 @@ export function length(mm: number, { units }: Pick<FigureStyle, 'units'>, places
   return formatLength(mm, units, places).replaceAll('\u202F', '\u2009');
 }
 
-/** `1 hole`, `16 holes`. */
-export const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${count} ${count === 1 ? one : many}`;
-
 /** A bare number with no more decimals than it needs, four at most: a module, a factor. */
 export const plain = (value: number): string => String(Number(value.toFixed(4)));

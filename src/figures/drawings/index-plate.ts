@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import { counted } from '../../units/words.js';
 import { point } from '../drafting/point.js';
 import { fitting } from '../drafting/scale.js';
-import { counted } from '../drafting/wording.js';
 import { wrapped } from '../drafting/wrap.js';
 import { defineFigure } from '../figure.js';
 import { count, numbers } from '../given.js';

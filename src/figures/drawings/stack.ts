@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { counted } from '../../units/words.js';
 import { arrow, arrowhead } from '../drafting/arrow.js';
 import { breakLine } from '../drafting/break-line.js';
 import { chainDimension, lane, OVERRUN } from '../drafting/dimension.js';
@@ -7,7 +8,7 @@ import { notesAt } from '../drafting/leader.js';
 import { legend } from '../drafting/legend.js';
 import { type Point, point } from '../drafting/point.js';
 import { firstThatFits, scaleName } from '../drafting/scale.js';
-import { counted, length as inWords } from '../drafting/wording.js';
+import { length as inWords } from '../drafting/wording.js';
 import { defineFigure } from '../figure.js';
 import { count, length } from '../given.js';
 import { Pen } from '../pen.js';
