@@ -2,7 +2,10 @@ import type { CDPSession } from 'puppeteer';
 import { Guard } from './guard.js';
 import { PrintError } from './print-error.js';
 
-/** Pairs of what is not as it should be and the complaint about it, once all fonts asked for have come. */
+/**
+ * Pairs of what is not as it should be and the complaint about it, once all fonts asked for have come. A part wider
+ * than its page would make Chromium shrink the whole document without a word.
+ */
 const FAULTS = `document.fonts.ready.then(() => [
   ...(document.title ? [] : [['title', 'it has no title']]),
   ...(document.documentElement.lang ? [] : [['lang', 'it has no language']]),
@@ -10,6 +13,12 @@ const FAULTS = `document.fonts.ready.then(() => [
     .map(({ family }) => [family, 'the font ' + family + ' cannot be used']),
   ...[...document.images].filter((image) => !image.naturalWidth)
     .map(({ src, alt }) => [src, 'the picture "' + (alt || src.slice(0, 60)) + '" cannot be drawn']),
+  ...[...document.body.children].filter((part) => part.scrollWidth > part.clientWidth + 1).map((part) => {
+    const edge = part.getBoundingClientRect().right + 1;
+    const over = [...part.querySelectorAll('*')].find((one) => one.getBoundingClientRect().right > edge);
+    const said = (over?.textContent ?? '').trim().replace(/\\s+/g, ' ').slice(0, 40);
+    return ['width', 'something in it is wider than the page' + (said && ': "' + said + '…"')];
+  }),
 ])`;
 
 /** Page size and margins stand in the style sheet and nowhere else. */
