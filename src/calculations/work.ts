@@ -91,20 +91,26 @@ export function workInFull(name: string, given: Readonly<Record<string, unknown>
   };
 }
 
+const symbolKeys = new WeakMap<Calculation, readonly (readonly [string, string])[]>();
+
+/** Each key of a calculation that has a symbol, with it. */
+function keysWithSymbols(calculation: Calculation): readonly (readonly [string, string])[] {
+  let keys = symbolKeys.get(calculation);
+  if (!keys) {
+    const all = [...Object.entries(calculation.given), ...Object.entries(calculation.found)];
+    keys = all.flatMap(([key, { symbol }]) => (symbol ? [[key, symbol] as const] : []));
+    symbolKeys.set(calculation, keys);
+  }
+  return keys;
+}
+
 /** Numbers by symbol, of what is given and what is found. */
-export function symbolValues(
-  calculation: Calculation,
-  ...sets: readonly Readonly<Record<string, unknown>>[]
-) {
+export function symbolValues(calculation: Calculation, given: Values, found: Values): Record<string, number> {
   const scope: Record<string, number> = {};
-  for (const [key, { symbol }] of [
-    ...Object.entries(calculation.given),
-    ...Object.entries(calculation.found),
-  ])
-    for (const values of sets) {
-      const value = values[key];
-      if (symbol && typeof value === 'number') scope[symbol] = value;
-    }
+  for (const [key, symbol] of keysWithSymbols(calculation)) {
+    const value = found[key] ?? given[key];
+    if (typeof value === 'number') scope[symbol] = value;
+  }
   return scope;
 }
 

@@ -26,7 +26,23 @@ export function givensFromKit(
   calculation: string,
   keys: readonly string[],
 ): Record<string, unknown> {
-  const area = answers[calculation.split('.')[0] ?? ''] ?? {};
-  const values = keys.map((key) => [key, Object.hasOwn(area, key) ? area[key]?.(kit) : undefined] as const);
-  return Object.fromEntries(values.filter(([, value]) => value !== undefined));
+  const area = calculation.split('.')[0] ?? '';
+  const known = answersOf(kit)[area] ?? {};
+  return Object.fromEntries(keys.filter((key) => Object.hasOwn(known, key)).map((key) => [key, known[key]]));
+}
+
+const asked = new WeakMap<Kit, Readonly<Record<string, Readonly<Record<string, unknown>>>>>();
+
+/** All that a kit answers, by area; each kit is asked once. */
+function answersOf(kit: Kit) {
+  const known = asked.get(kit);
+  if (known) return known;
+  const all = Object.fromEntries(
+    Object.entries(answers).map(([area, ask]) => {
+      const values = Object.entries(ask).map(([key, answer]) => [key, answer(kit)] as const);
+      return [area, Object.fromEntries(values.filter(([, value]) => value !== undefined))];
+    }),
+  );
+  asked.set(kit, all);
+  return all;
 }

@@ -1,6 +1,7 @@
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { factsOf } from '../kit/facts.js';
 import { drawProblem, type Setting } from '../problems/draw.js';
+import type { Problem } from '../problems/problem.js';
 import { BARE, runWorkings } from '../problems/workings.js';
 import type { Path } from '../reading/places.js';
 import { cautions } from './cautions.js';
@@ -59,7 +60,8 @@ export function prepareLesson(source: LessonSource, setting: Setting): PreparedL
   }
   const problems = Object.entries(matter.problems).map(([name, declared]) => ({ name, declared }));
   const drawn = problems.flatMap(
-    (kind) => attempt(['problems', kind.name], () => drawProblem(kind, source.name, setting)) ?? [],
+    (kind) =>
+      attempt(['problems', kind.name], () => withWholeKey(drawProblem(kind, source.name, setting))) ?? [],
   );
   if (faults.length > 0 || !workings) throw new ContentError(faults, new Map([[file, text]]));
 
@@ -84,6 +86,11 @@ export function prepareLesson(source: LessonSource, setting: Setting): PreparedL
     ]),
   };
   return { lesson, source };
+}
+
+/** A fault may lie in what only the key prints. */
+function withWholeKey(problem: Problem): Problem {
+  return { ...problem, parts: problem.parts.map((part) => ({ ...part })) };
 }
 
 /** The works that prove the numbers, each once; what a check puts back is no work. */

@@ -4,6 +4,7 @@ import { learnerCodes, problemsOf, standingCode } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
 import { readCode } from '../problems/code.js';
 import type { Setting } from '../problems/draw.js';
+import { later } from '../problems/later.js';
 import { answerKeyHtml } from '../sheets/answer-key.js';
 import { handoutHtml } from '../sheets/handout.js';
 import type { ProblemSheet, SheetHead, SheetStyle } from '../sheets/model.js';
@@ -118,7 +119,7 @@ function sheetsOf(
   setting: Setting,
 ): LearnerSheet[] {
   const sheet = (code: string, learner?: string) =>
-    once(
+    later(
       (): ProblemSheet => ({
         head,
         variant: code,
@@ -171,13 +172,4 @@ function problemDocuments(
 function cardName(job: Job, jobs: readonly Job[]): string {
   const words = fileName(job, jobs.indexOf(job) + 1);
   return `card-${jobs.length === 1 ? words.replace(/^\d+-/, '') : words}`;
-}
-
-/** Worked at the first call, and kept: a sheet and its key show the same problems. */
-function once<T>(work: () => T): () => T {
-  let kept: { readonly value: T } | undefined;
-  return () => {
-    kept ??= { value: work() };
-    return kept.value;
-  };
 }

@@ -5,10 +5,10 @@ import type { Kit } from '../kit/schema.js';
 import type { UnitSystem } from '../units/format.js';
 import { type Chance, chanceFrom } from './chance.js';
 import { Fault, placed } from './fault.js';
-import { Names } from './names.js';
+import { Names, namesIn } from './names.js';
 import { type Asked, answerPart, partWithKey, type Side, sideOfAnswers, Unfair, WrongSide } from './part.js';
 import type { Problem } from './problem.js';
-import { holds, namesOf } from './relation.js';
+import { holds } from './relation.js';
 import type { ProblemDeclaration, ProblemKind, WorkingDeclaration } from './schema.js';
 import { told } from './tell.js';
 import { BARE, runWorkings, type Workings } from './workings.js';
@@ -38,8 +38,6 @@ export function drawProblem(kind: ProblemKind, seed: string, { kit, units }: Set
   const chance = chanceFrom(`${seed}/${kind.name}`);
   const ranges = Object.entries(declared.vary);
   const workings = workingsOf(declared);
-  const early = declared.keep.filter((one) => namesOf([one]).every((name) => name in declared.vary));
-  const late = declared.keep.filter((one) => !early.includes(one));
   const lengths = new Set(ranges.filter(([, range]) => range.lengths).map(([name]) => name));
   const reasons = new Map<string, number>();
   const side = declared.mix === undefined ? undefined : chance.below(2) === 1;
@@ -48,9 +46,10 @@ export function drawProblem(kind: ProblemKind, seed: string, { kit, units }: Set
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
     const values = Object.fromEntries(ranges.map(([name, range]) => [name, pick(range[units], chance)]));
     try {
-      demand(early, new Names(values), 'keep');
-      const worked = runWorkings(workings, values, kit, { lengths });
-      demand(late, worked.names, 'keep');
+      const keeps = new Keeps(declared.keep);
+      keeps.demand(new Names(values));
+      const worked = runWorkings(workings, values, kit, { lengths, after: (names) => keeps.demand(names) });
+      keeps.demandAll(worked.names);
       if (declared.mix !== undefined && draw < MIX_DRAWS) {
         const { mix } = declared;
         if (placed(['mix'], () => holds([mix], worked.names)) !== side) throw new Unfair('mix');
@@ -84,9 +83,27 @@ function pick<T>(values: readonly T[], chance: Chance): T | undefined {
   return values[chance.below(values.length)];
 }
 
-function demand(relations: readonly string[], names: Names, key: string): void {
-  if (!placed([key], () => holds(relations, names)))
-    throw new Unfair(`${key} does not hold: ${relations.join(' and ')}`);
+/** The relations of `keep`, each looked at as soon as all it names is known: most draws end there. */
+class Keeps {
+  #waiting: readonly string[];
+
+  constructor(relations: readonly string[]) {
+    this.#waiting = relations;
+  }
+
+  demand(names: Names): void {
+    const known = (relation: string) => namesIn(relation).every((name) => names.find(name) !== undefined);
+    this.#waiting = this.#waiting.filter((relation) => !known(relation) || !this.#holds(relation, names));
+  }
+
+  demandAll(names: Names): void {
+    for (const relation of this.#waiting) this.#holds(relation, names);
+  }
+
+  #holds(relation: string, names: Names): true {
+    if (placed(['keep'], () => holds([relation], names))) return true;
+    throw new Unfair(`keep does not hold: ${relation}`);
+  }
 }
 
 function asked(

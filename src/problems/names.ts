@@ -29,6 +29,17 @@ function prepare(formula: string): Prepared {
   return result;
 }
 
+const paths = new Map<string, readonly string[]>();
+
+function keysOf(name: string): readonly string[] {
+  let keys = paths.get(name);
+  if (!keys) {
+    keys = name.split('.');
+    paths.set(name, keys);
+  }
+  return keys;
+}
+
 /** What a declaration may name: values by name, and numbers by the symbols of its calculations. */
 export class Names {
   constructor(
@@ -41,7 +52,7 @@ export class Names {
   /** The value of a name, or undefined. */
   find(name: string): unknown {
     let value: unknown = this.values;
-    for (const key of name.split('.')) {
+    for (const key of keysOf(name)) {
       if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) {
         value = undefined;
         break;
@@ -106,12 +117,17 @@ export function renamed(formula: string, say: (name: string) => string): string 
   return formula.replace(NAME, (name) => (NOT_NAMES.has(name) ? name : say(name)));
 }
 
-/** The names a formula or relation uses. */
+const used = new Map<string, readonly string[]>();
+
+/** The names a formula or relation uses, each once. */
 export function namesIn(formula: string): readonly string[] {
+  const known = used.get(formula);
+  if (known) return known;
   const names = new Set<string>();
   renamed(formula, (name) => {
     names.add(name);
     return name;
   });
+  used.set(formula, [...names]);
   return [...names];
 }

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../units/format.js';
 import { type Answer, answerOf } from './answer.js';
 import { agreement, checksOf } from './checks.js';
 import { Fault, placed } from './fault.js';
+import { later } from './later.js';
 import { methodOf } from './method.js';
 import type { CheckLine, Mark, Part } from './problem.js';
 import type { PartDeclaration } from './schema.js';
@@ -72,17 +73,26 @@ export function partWithKey(
   const landing = slips.find((slip) => answer.takes(slip.value));
   if (landing) throw new Unfair(`the slip ${landing.id} lands on the right answer`);
   const back = asked.method === undefined ? [] : [workedBack(asked.method, subject, answer, told, system)];
-  const lines = new Map(slips.map((slip) => [slip.line.gives, slip.line]));
+  // A class set wants the sheets of many and the keys of few: what only a key prints is written when it is asked for.
+  const method = later(() => methodOf(subject, asked.method, told, units));
+  const lines = later(() => [...new Map(slips.map(({ line }) => [line.gives, line])).values()]);
+  const checks = later(() => [...back, ...checksOf(subject, workings, system, tell)]);
   return {
     ask: asked.ask ?? '',
     unit: answer.unit,
     room: asked.room ?? defaultRoom(asked.marks),
     answer: answer.text,
     accepted: answer.accepted,
-    method: methodOf(subject, asked.method, told, units),
     marks: marksOf(asked.marks),
-    slips: [...lines.values()],
-    checks: [...back, ...checksOf(subject, workings, system, tell)],
+    get method() {
+      return method();
+    },
+    get slips() {
+      return lines();
+    },
+    get checks() {
+      return checks();
+    },
   };
 }
 

@@ -1,6 +1,6 @@
 import { decimals } from '../calculations/working.js';
 import { Fault } from './fault.js';
-import { type Names, namesIn } from './names.js';
+import type { Names } from './names.js';
 
 const SIDES = /^(?<left>.*?)(?<sign><=|>=|!=|<|>|=)(?<right>.*)$/;
 
@@ -14,11 +14,6 @@ const WORDS: Readonly<Record<string, string>> = { '<=': '≤', '>=': '≥', '!='
  */
 export function holds(relations: readonly string[], names: Names): boolean {
   return relations.every((relation) => partsOf(relation).every((one) => holdsOne(one, names)));
-}
-
-/** The names that relations use. */
-export function namesOf(relations: readonly string[]): string[] {
-  return relations.flatMap((relation) => [...namesIn(relation)]);
 }
 
 /** One relation taken to pieces; no sign for a bare name. */

@@ -51,6 +51,8 @@ export interface WorkingsOptions {
   readonly lengths?: ReadonlySet<string>;
   /** Leaves out a working that has no value this time, and those that follow from it. */
   readonly absentMay?: boolean;
+  /** Told what may be named after each working; it may throw to end them. */
+  readonly after?: (names: Names) => void;
 }
 
 /** The name of a problem's one calculation, whose values are named bare. */
@@ -68,7 +70,7 @@ export function runWorkings(
   declared: Readonly<Record<string, WorkingDeclaration>>,
   values: Readonly<Record<string, unknown>>,
   kit: Kit,
-  { lengths = new Set(), absentMay = false }: WorkingsOptions = {},
+  { lengths = new Set(), absentMay = false, after }: WorkingsOptions = {},
 ): Workings {
   const named: Record<string, unknown> = { ...values };
   const symbols: Record<string, number> = {};
@@ -112,6 +114,7 @@ export function runWorkings(
       if (run.kind === 'formula' || run.kind === 'decision')
         placed(['works', name, 'check'], () => demandCheck(name, run, seen()));
     }
+    after?.(seen());
   }
   return { names: seen(), units, runs, lengths };
 }

@@ -55,9 +55,9 @@ function lessonHtml(
         level: LEVELS[problem.level],
         marks: counted(marksOf(problem), 'mark'),
         ask,
-        parts: parts.map((part, at) => ({
+        parts: parts.map(({ part, asked }, at) => ({
           letter: letterOf(at, problem),
-          asked: part.asked,
+          asked,
           marks: counted(marksIn(part.marks), 'mark'),
           unit: part.unit,
           room: part.room,

@@ -25,20 +25,30 @@ export function letterOf(place: number, { parts }: Problem): string {
   return parts.length > 1 ? `(${String.fromCharCode(97 + place)})` : '';
 }
 
+/** A part with its words as HTML. */
+export interface AskedPart {
+  readonly part: Part;
+  readonly asked: string;
+}
+
 /** The words of a problem, and of its parts, as HTML. */
 export function askedOf(
   lesson: Lesson,
   problem: Problem,
   style: SheetStyle,
   faults: Faults,
-): { readonly ask: string; readonly parts: readonly (Part & { readonly asked: string })[] } {
-  noteProblemGlyphs(lesson, problem, faults);
+): { readonly ask: string; readonly parts: readonly AskedPart[] } {
+  // What is printed here and no more: the key has words of its own, which are not written until they are wanted.
+  const texts = [problem.ask, ...problem.parts.flatMap(({ ask, unit }) => [ask, unit])];
+  noteGlyphsIn([texts, Object.values(problem.values).filter(isText)], aboutOf(lesson, problem), faults);
   const set = (text: string): string => {
     const written: Written = { ...aboutOf(lesson, problem), text, line: undefined };
     return text && setText(written, { values: problem.values, style, blocks: blocksFor(style), faults });
   };
-  return { ask: set(problem.ask), parts: problem.parts.map((part) => ({ ...part, asked: set(part.ask) })) };
+  return { ask: set(problem.ask), parts: problem.parts.map((part) => ({ part, asked: set(part.ask) })) };
 }
+
+const isText = (value: unknown): boolean => typeof value === 'string';
 
 /** Gathers the characters of a problem that cannot be printed. */
 export function noteProblemGlyphs(lesson: Lesson, problem: Problem, faults: Faults): void {
