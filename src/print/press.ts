@@ -17,8 +17,13 @@ export class Press {
   readonly #session: CDPSession;
   readonly #workFolder: string;
   readonly #profile: string;
-  /** Rejects when the browser ends. */
-  readonly #ended: Promise<never>;
+  /** Resolves when the browser ends. */
+  readonly #ended: Promise<void>;
+  /**
+   * What each print under way does when the browser ends. A promise raced against `#ended` would be kept by it, with
+   * the whole PDF, for as long as the browser runs.
+   */
+  readonly #whenEnded = new Set<() => void>();
   #running = 0;
   #killed = false;
   #retired = false;
@@ -30,12 +35,13 @@ export class Press {
     this.#session = session;
     this.#workFolder = workFolder;
     this.#profile = profile;
-    this.#ended = new Promise((_, reject) => {
-      const end = (): void => reject(new PressFailure('the browser ended'));
-      browser.once('disconnected', end);
-      if (!browser.connected) end();
+    this.#ended = new Promise((resolve) => {
+      browser.once('disconnected', () => resolve());
+      if (!browser.connected) resolve();
     });
-    this.#ended.catch(() => undefined);
+    this.#ended.then(() => {
+      for (const end of this.#whenEnded) end();
+    });
   }
 
   /**
@@ -72,21 +78,26 @@ export class Press {
    * @throws {PressFailure} when the browser is; one that hung has been ended
    */
   async print(url: string, patience: number): Promise<Buffer> {
-    let timer: NodeJS.Timeout | undefined;
-    const tooLong = new Promise<never>((_, reject) => {
-      timer = setTimeout(() => {
-        this.#kill();
-        reject(new PressFailure(`the browser did not finish within ${patience / 1000} s`));
-      }, patience);
+    let giveUp = (_: PressFailure): void => undefined;
+    const failed = new Promise<never>((_, reject) => {
+      giveUp = reject;
     });
+    const end = (): void => giveUp(new PressFailure('the browser ended'));
+    const timer = setTimeout(() => {
+      this.#kill();
+      giveUp(new PressFailure(`the browser did not finish within ${patience / 1000} s`));
+    }, patience);
+    this.#whenEnded.add(end);
+    if (!this.#browser.connected) end();
     this.#running += 1;
     try {
-      return await Promise.race([printPage(this.#session, url, this.#workFolder), this.#ended, tooLong]);
+      return await Promise.race([printPage(this.#session, url, this.#workFolder), failed]);
     } catch (error) {
       if (error instanceof PrintError || error instanceof PressFailure) throw error;
       throw new PressFailure(this.alive ? (error as Error).message : 'the browser ended', { cause: error });
     } finally {
       clearTimeout(timer);
+      this.#whenEnded.delete(end);
       this.#running -= 1;
       if (this.#retired) await this.retire();
     }
@@ -103,7 +114,7 @@ export class Press {
     const polite = this.alive ? this.#browser.close().catch(() => undefined) : undefined;
     await Promise.race([polite, sleep(1000, undefined, { ref: false })]);
     this.#kill();
-    await this.#ended.catch(() => undefined);
+    await this.#ended;
     await removeProfile(this.#profile);
   }
 
