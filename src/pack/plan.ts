@@ -4,7 +4,6 @@ import { learnerCodes, problemsOf, standingCode } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
 import { readCode } from '../problems/code.js';
 import type { Setting } from '../problems/draw.js';
-import { later } from '../problems/later.js';
 import { answerKeyHtml } from '../sheets/answer-key.js';
 import { handoutHtml } from '../sheets/handout.js';
 import type { ProblemSheet, SheetHead, SheetStyle } from '../sheets/model.js';
@@ -118,9 +117,11 @@ function sheetsOf(
   head: SheetHead,
   setting: Setting,
 ): LearnerSheet[] {
-  const sheet = (code: string, learner?: string) =>
-    later(
-      (): ProblemSheet => ({
+  // A sheet's key is written right after it, from the same problems; those of a whole class would fill the memory.
+  let latest: ProblemSheet | undefined;
+  const sheet = (code: string, learner?: string) => (): ProblemSheet => {
+    if (latest?.variant !== code || latest.learner !== learner)
+      latest = {
         head,
         variant: code,
         ...(learner === undefined ? {} : { learner }),
@@ -128,8 +129,9 @@ function sheetsOf(
           lesson: prepared.lesson,
           problems: problemsOf(prepared, code, setting),
         })),
-      }),
-    );
+      };
+    return latest;
+  };
   if (!learners) return [{ variant, problems: sheet(variant) }];
   const codes = learnerCodes(
     variant,
