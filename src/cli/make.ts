@@ -1,6 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { nearest } from '../diagnostics/suggest.js';
 import { type Kind, kindNames } from '../pack/kinds.js';
+import { madeText } from './text.js';
 
 interface MakeOptions {
   readonly kit?: string;
@@ -49,6 +50,7 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
     .action(async (what: string[], options: MakeOptions) => {
       const { choose } = await import('../pack/choose.js');
       const { make } = await import('../pack/make.js');
+      const { freshCode } = await import('../problems/code.js');
       const { join } = await import('node:path');
       const { course, kit } = choose(what);
       const { paper, print, units, variant, learners, only } = options;
@@ -59,14 +61,16 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         print,
         only,
         ...(units === undefined ? {} : { units }),
-        ...(variant === undefined ? {} : { variant }),
+        ...(variant === undefined ? {} : { variant: variant === 'new' ? freshCode() : variant }),
         ...(learners === undefined ? {} : { learners }),
       };
-      const made = await make(order, join(options.out, course.name), {
+      const folder = join(options.out, course.name);
+      const made = await make(order, folder, {
         quiet: options.quiet === true,
         json: options.json === true,
       });
       if (options.json) out(`${JSON.stringify(made, null, 2)}\n`);
+      else if (!options.quiet) out(madeText(made, folder));
     });
 }
 

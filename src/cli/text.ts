@@ -1,6 +1,8 @@
 import type { CalculationEntry } from '../calculations/catalogue.js';
 import type { Worked } from '../calculations/work.js';
 import type { Checked } from '../pack/check.js';
+import type { Made } from '../pack/make.js';
+import { counted } from '../units/words.js';
 
 /** A worked calculation as a person reads it: what was found, the working, and the check. */
 export function workText(worked: Worked): string {
@@ -50,4 +52,11 @@ export function checkedText(checked: readonly Checked[]): string {
         : `${file}: in order; ${problems} problems, ${variants} variants of each\n`,
     )
     .join('');
+}
+
+/** What a run made, for a person. */
+export function madeText({ variant, documents }: Made, folder: string): string {
+  const pages = documents.reduce((sum, document) => sum + document.pages, 0);
+  const numbers = documents.some((document) => document.variant) ? `, variant ${variant}` : '';
+  return `${counted(documents.length, 'document')}, ${counted(pages, 'page')} in ${folder}${numbers}\n`;
 }

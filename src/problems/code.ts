@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { CommandError } from '../diagnostics/errors.js';
 import { hash32 } from './chance.js';
 
@@ -21,6 +22,11 @@ function encode(number: number): string {
 /** The variant code that belongs to a text, such as a class's code and a learner's name. */
 export function codeFor(text: string): string {
   return encode(hash32(text) % SPACE);
+}
+
+/** A variant code that nobody has had: for fresh numbers. */
+export function freshCode(): string {
+  return codeFor(randomUUID());
 }
 
 /**

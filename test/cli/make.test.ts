@@ -99,6 +99,14 @@ describe('variants', () => {
     }
   });
 
+  it('are fresh when new ones are asked for', async () => {
+    const [one, two] = [
+      await made(...lesson, '--out', join(folder, 'f'), '--variant', 'new'),
+      await made(...lesson, '--out', join(folder, 'f'), '--variant', 'new'),
+    ];
+    expect(one?.variant).not.toBe(two?.variant);
+  });
+
   it('give every learner a sheet, a key and a code, and the code prints the sheet again', async () => {
     const list = join(folder, 'class.csv');
     writeFileSync(list, 'name\nÅsa Ökten\nBen O’Neill\nBen O’Neill\n"=1+1"\n');
