@@ -56,7 +56,7 @@ export const overTravel = calculation({
     shallow: {
       of: 'approach',
       formula: 'sqrt(D*h)',
-      says: 'You left out the depth under the root: it is h times (D less h).',
+      says: 'You took h × D. Under the square root it is h × (D − h).',
     },
     asRadius: { of: 'approach', formula: 'sqrt(h*(2*D - h))', says: 'You used the diameter as the radius.' },
   },
@@ -173,7 +173,12 @@ export const passes = calculation({
     diameter: {
       of: 'divisions',
       formula: 'h/(2*w)',
-      says: 'You read the dial as if it showed diameter. Look which your dial shows.',
+      says: 'You took each division to be worth twice its depth. This dial already gives depth.',
+    },
+    doubled: {
+      of: 'divisions',
+      formula: '2*h/w',
+      says: 'You doubled the depth: that is for a dial that reads diameter. This one gives depth.',
     },
     upsideDown: { of: 'divisions', formula: 'w/h', says: 'The division is upside down.' },
   },

@@ -8,7 +8,7 @@ export const sources = {
   'rose-1887': 'J. Rose, Modern Machine-Shop Practice, vol. I, 1887, pp. 71–74',
   'speed-table': 'Cutting Speeds, University of Arizona instrument shop (web page, read 2026)',
   groover: 'M. P. Groover, Fundamentals of Modern Manufacturing, milling problem (answers from memory)',
-  derived: 'Elementary geometry',
+  derived: 'Elementary geometry and arithmetic',
   practice: 'Common practice, no source',
 } as const;
 

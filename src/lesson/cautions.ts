@@ -14,7 +14,7 @@ export const cautions = {
   'drilling-plates': 'Thin brass grabs the drill. Clamp it on wood; never hold it in your fingers.',
   pivots: 'Pivots are sharp and brittle. Hold the arbor, not the pivot, and keep your eyes covered.',
   'set-up-clearance':
-    'Wind the slide through by hand, cutter stopped: nothing may foul the nut, the carrier or the tailstock.',
+    'Wind the slide through by hand, cutter stopped: the cutter must clear the nut, the carrier and the tailstock.',
   indexing: 'Turn the crank only with the cutter clear of the work. Guard down before the next cut.',
   'isolate-first': 'Isolate the machine before you measure, change wheels or touch the cutter.',
   filing: 'Every file has its handle. Brush filings away; never blow or wipe them with the hand.',

@@ -10,6 +10,7 @@ import { inWords } from '../problems/show.js';
 import { subjectOf } from '../problems/subject.js';
 import type { BigNumber, QuarterMark, SheetHead, ShopCard } from '../sheets/model.js';
 import { formatLength, formatNumber, type UnitSystem } from '../units/format.js';
+import { MM_PER_INCH } from '../units/length.js';
 import { counted } from '../units/words.js';
 import { type CardWorkings, cardWorkings } from './card-workings.js';
 import { safestMove } from './circle-choice.js';
@@ -35,15 +36,15 @@ export function shopCard(job: Job, kit: Kit, head: SheetHead, units: UnitSystem)
       {
         label: 'Blank diameter',
         value: size(wheel.outsideDiameter),
-        note: 'turned on the arbor it is cut on',
+        note: units === 'mm' ? '+0 −0.03 by common practice' : '+0 −0.001 by common practice',
       },
       { label: 'Depth of cut', value: size(wheel.depthOfCut), note: 'if the stamp differs, it wins' },
       crankNumber(worked),
       travel
         ? {
             label: 'Travel',
-            value: size(travel.travel, 1),
-            note: `${size(travel.approach, 1)} and clearance past each face`,
+            value: atLeast(travel.travel, 1, units),
+            note: `${atLeast(travel.approach, 2, units)} and clearance past each face`,
           }
         : { label: 'Travel', value: '—', note: 'no cutter in the kit' },
     ],
@@ -53,6 +54,13 @@ export function shopCard(job: Job, kit: Kit, head: SheetHead, units: UnitSystem)
     cautions: [cautions.indexing, cautions['cutter-guard'], cautions['set-up-clearance']],
     checks: checks(worked, units),
   };
+}
+
+/** A length that must not be cut short: rounded up at its last figure. */
+function atLeast(mm: unknown, places: number, units: UnitSystem): string {
+  const unit = (units === 'mm' ? 1 : MM_PER_INCH) / 10 ** (units === 'mm' ? places : 3);
+  const up = Math.ceil(Number(mm) / unit - 1e-9) * unit;
+  return formatLength(up, units, units === 'mm' ? places : 2);
 }
 
 function given(job: Job, { cutterDiameter, thickness }: CardWorkings, units: UnitSystem): NamedValue[] {
@@ -104,14 +112,19 @@ function quarters(teeth: number): QuarterMark[] {
 
 function lines(kit: Kit, worked: CardWorkings, units: UnitSystem): NamedValue[] {
   const [head] = kit.heads;
-  const line = (name: string, key: string): NamedValue[] => {
+  const line = (name: string, key: string, least = false): NamedValue[] => {
     if (!worked.all.runs.has(key.split('.')[0] ?? '')) return [];
     const { value, unit, symbol } = subjectOf(key, worked.all);
     return [
       {
         name,
         symbol,
-        value: unit === 'mm' ? formatLength(Number(value), units) : inWords(value, unit, units),
+        value:
+          unit !== 'mm'
+            ? inWords(value, unit, units)
+            : least
+              ? atLeast(value, 2, units)
+              : formatLength(Number(value), units),
       },
     ];
   };
@@ -121,7 +134,7 @@ function lines(kit: Kit, worked: CardWorkings, units: UnitSystem): NamedValue[] 
   const divisions = worked.run('dial')?.found.divisions;
   return [
     ...line('root diameter', 'wheel.rootDiameter'),
-    ...line('approach', 'travel.approach'),
+    ...line('approach', 'travel.approach', true),
     ...(head ? [{ name: 'head', symbol: 'R', value: `${head.name}, ${head.ratio} : 1` }] : []),
     ...(speed > 0
       ? [
@@ -133,7 +146,13 @@ function lines(kit: Kit, worked: CardWorkings, units: UnitSystem): NamedValue[] 
         ]
       : []),
     ...(typeof divisions === 'number'
-      ? [{ name: 'dial, divisions to full depth', symbol: '', value: formatNumber(divisions, 1) }]
+      ? [
+          {
+            name: 'dial, divisions to full depth',
+            symbol: '',
+            value: `${formatNumber(divisions, 0)}${kit.slide?.dialReads === 'diameter' ? ' (the dial reads diameter)' : ''}`,
+          },
+        ]
       : []),
   ];
 }
@@ -143,7 +162,7 @@ function conventions({ convention, depthForm, leaves }: Job): string[] {
     convention === '2.76'
       ? `Blank by the trade allowance, z + ${depthForm === '3.00' ? '2.50 (round-bottom form)' : '2.76'}.`
       : `Blank by leaf count: addendum for ${leaves} leaves.`,
-    `Depth by the form ${depthForm}, in modules. Spaces are counted, not holes.`,
+    `Depth by the form ${depthForm}, in modules. Turn the blank on the arbor it is cut on.`,
   ];
 }
 

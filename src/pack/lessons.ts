@@ -42,10 +42,20 @@ export function openLessons(
     const file = shown(path);
     const lesson = gathering.attempt(() => {
       const text = readText(path, 'lesson');
-      return prepareLesson(readLesson(text, file), setting);
+      return withText(file, text, () => prepareLesson(readLesson(text, file), setting));
     });
     return lesson ? [lesson] : [];
   });
+}
+
+/** A message shows the line at fault. */
+function withText<T>(file: string, text: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof ContentError)) throw error;
+    throw new ContentError(error.diagnostics, new Map([[file, text], ...error.sources]));
+  }
 }
 
 /** A path as the user would type it. */

@@ -13,6 +13,8 @@ export interface Answer {
   readonly accepted: string;
   /** What stands beside the answer box. */
   readonly unit: string;
+  /** Whether it is a whole count, which nothing is rounded to. */
+  readonly exact: boolean;
   /** Whether the last figure could fairly be rounded either way. */
   readonly ambiguous: boolean;
   /** Whether a number would be taken as right once it is rounded as asked; in the value's own unit. */
@@ -50,7 +52,7 @@ export function answerOf(
 }
 
 function wordAnswer(text: string, accepted = 'only this'): Answer {
-  return { text, accepted, unit: '', ambiguous: false, takes: () => false, write: String };
+  return { text, accepted, unit: '', exact: false, ambiguous: false, takes: () => false, write: String };
 }
 
 /** The crank's movements: any that serves is right, and so is any other way to say the same fraction of a turn. */
@@ -62,6 +64,7 @@ function movesAnswer(subject: Subject, moves: readonly Move[]): Answer {
     text: first ? movesInWords(turns, moves) : 'not possible on these plates',
     accepted: moves.length > 1 ? 'any one of these' : 'only this',
     unit: '',
+    exact: false,
     ambiguous: false,
     takes: (count) => count === first?.holes,
     write: (count) => `${spacesInWords(turns, count)} on the ${first?.circle}-hole circle`,
@@ -84,6 +87,7 @@ function numberAnswer(
       text: measure.words(measure.shown(value), 0),
       accepted: 'only this',
       unit: measure.label,
+      exact: true,
       ambiguous: false,
       takes: (other) => Math.abs(other - value) < 1e-6,
       write: (other) => inWords(other, unit, system),
@@ -105,9 +109,10 @@ function numberAnswer(
     text: words(right),
     accepted: low === high ? 'only this' : `${low} to ${high}`,
     unit: to.kind === 'plain' ? measure.label : '',
+    exact: false,
     ambiguous: Math.abs(share - 0.5) < NEAR_HALF,
     takes: (other) => Math.abs(rounded(measure.shown(other)) - right) <= slack + to.size / 100,
-    write: (other) => words(measure.shown(other)),
+    write: (other) => words(rounded(measure.shown(other))),
   };
 }
 
@@ -128,6 +133,7 @@ function listAnswer(
         ? within
         : `${values.length} in this order; the first ${within}, the others as near`,
     unit: label,
+    exact: false,
     ambiguous: each.some((one) => one.ambiguous),
     takes: () => false,
     write: (other) => inWords(other, unit, system),

@@ -1,8 +1,9 @@
-import { leftSide, showStep, stepsTo, type WorkingStep } from '../calculations/working.js';
+import { leftSide, showStep, stepsTo, systemOf, type WorkingStep } from '../calculations/working.js';
 import type { UnitSystem } from '../units/format.js';
+import { MM_PER_INCH } from '../units/length.js';
 import { placed } from './fault.js';
 import { namesIn, renamed } from './names.js';
-import { sidesInWords } from './relation.js';
+import { numbersOfSides, sidesInWords } from './relation.js';
 import { inWords } from './show.js';
 import { type Subject, subjectOf } from './subject.js';
 import type { Trial, Workings } from './workings.js';
@@ -46,7 +47,7 @@ export function methodOf(
       })),
     ];
   return run.tried.map((trial) => ({
-    say: `${inWords(trial.tried, subject.unit, system)}: ${tellingOf(trial, run.where)}.`,
+    say: `${inWords(trial.tried, subject.unit, system)}: ${tellingOf(trial, run.where, workings, system)}.`,
   }));
 }
 
@@ -114,13 +115,30 @@ export function relationInWords(relation: string): string {
   return SIGNS.reduce((text, [sign, word]) => text.replace(sign, word), said);
 }
 
-/** The numbers of a relation; on sheets in inches with a word that lengths stand in millimetres there. */
-export function numbersOf(relation: string, workings: Workings, system: UnitSystem): string {
-  const lengths = namesIn(relation).some((name) => {
-    const symbol = Object.hasOwn(workings.names.symbols, name);
-    return (symbol ? workings.units[name] : subjectOf(name, workings).unit) === 'mm';
+/**
+ * The numbers of a relation. On sheets in inches they are in inches where the relation holds in inches as it stands;
+ * where a module or a constant of millimetres is in it, they are said to be in millimetres.
+ */
+export function numbersOf(
+  relation: string,
+  workings: Workings,
+  system: UnitSystem,
+  names = workings.names,
+): string {
+  const lengths = namesIn(relation).filter((name) => {
+    const symbol = Object.hasOwn(names.symbols, name) ? name : subjectOf(name, { ...workings, names }).symbol;
+    const unit = Object.hasOwn(names.symbols, name)
+      ? workings.units[name]
+      : subjectOf(name, { ...workings, names }).unit;
+    return unit === 'mm' && systemOf(symbol, 'inch') === 'inch';
   });
-  return sidesInWords(relation, workings.names, lengths && system === 'inch' ? ', in mm' : '');
+  if (system === 'mm' || lengths.length === 0) return sidesInWords(relation, names);
+  const inches = names.with(new Map(lengths.map((name) => [name, names.number(name) / MM_PER_INCH])));
+  const scaled = numbersOfSides(relation, inches);
+  const same = numbersOfSides(relation, names).every(
+    (side, place) => Math.abs(side / MM_PER_INCH - (scaled[place] ?? 0)) < 1e-9 * Math.max(1, Math.abs(side)),
+  );
+  return same ? `${sidesInWords(relation, inches)}, in inches` : `${sidesInWords(relation, names)}, in mm`;
 }
 
 /** `outsideDiameter` is read aloud as outside diameter. */
@@ -128,12 +146,17 @@ function spoken(name: string): string {
   return name.replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
-/** What became of one that was tried: the numbers that decided, or possible or not. */
-function tellingOf({ names, serves }: Trial, where: readonly string[]): string {
+/** What became of one that was tried: the numbers that decided, or how far its own working came. */
+function tellingOf(trial: Trial, where: readonly string[], workings: Workings, system: UnitSystem): string {
+  const { names, serves, full } = trial;
   const compared = where.filter((relation) => /[<>=]/.test(relation));
-  if (compared.length === 0) return serves ? 'possible' : 'not possible';
+  if (compared.length === 0) {
+    const [first] = full.steps;
+    const sum = typeof first === 'object' ? first.say.replace(/^[^:]*: |\.$/g, '') : '';
+    return `${sum ? `${sum}; ` : ''}${serves ? 'possible' : 'not possible'}`;
+  }
   const numbers = compared.map(
-    (relation) => `${relationInWords(relation)}, ${sidesInWords(relation, names)}`,
+    (relation) => `${relationInWords(relation)}, ${numbersOf(relation, workings, system, names)}`,
   );
   return `${numbers.join('; ')}: ${serves ? 'serves' : 'does not serve'}`;
 }

@@ -103,6 +103,15 @@ export class Names {
     }
   }
 
+  /** The same with some names standing for other numbers. */
+  with(numbers: ReadonlyMap<string, number>): Names {
+    return new (class extends Names {
+      override find(name: string): unknown {
+        return numbers.get(name) ?? super.find(name);
+      }
+    })(this.values, this.symbols, this.absent);
+  }
+
   #known(): string[] {
     return Object.entries(this.values).flatMap(([name, value]) =>
       typeof value === 'object' && value !== null && !Array.isArray(value)

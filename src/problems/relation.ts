@@ -68,16 +68,22 @@ function truth(relation: string, names: Names): boolean {
   return denied === undefined ? value : !value;
 }
 
-/**
- * The numbers that the sides of a relation come to: `42.36 ≤ 42.38`; true or false for a bare name.
- *
- * @param note follows where the numbers are lengths, which stand in millimetres here
- */
-export function sidesInWords(relation: string, names: Names, note = ''): string {
+/** The numbers that the sides of a relation come to: `42.36 ≤ 42.38`; true or false for a bare name. */
+export function sidesInWords(relation: string, names: Names): string {
   const told = partsOf(relation).map((one) => {
     if (one.sign === '') return holdsOne(one, names) ? 'true' : 'false';
-    const [left, right] = [one.left, one.right].map((side) => decimals(names.evaluate(side), 4));
+    const [left, right] = sidesOf(one, names).map((side) => decimals(side, 4));
     return `${left} ${WORDS[one.sign] ?? one.sign} ${right}`;
   });
-  return told.join(' and ') + note;
+  return told.join(' and ');
 }
+
+/** The numbers of all sides of a relation, in their order; none for bare names. */
+export function numbersOfSides(relation: string, names: Names): number[] {
+  return partsOf(relation).flatMap((one) => (one.sign === '' ? [] : sidesOf(one, names)));
+}
+
+const sidesOf = ({ left, right }: Relation, names: Names): number[] => [
+  names.evaluate(left),
+  names.evaluate(right),
+];

@@ -72,7 +72,8 @@ const asked = {
       independent: z.number().int().min(0).max(10).default(0),
     })
     .default({ method: 1, accuracy: 1, independent: 0 }),
-  slips: z.record(name, slip).default({}),
+  /** `false` leaves out one that the calculation brings. */
+  slips: z.record(name, z.union([slip, z.literal(false)])).default({}),
   room: z.number().int().min(1).max(20).optional(),
 };
 const part = z.strictObject({ ...asked, ask: text });

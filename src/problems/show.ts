@@ -44,8 +44,8 @@ export function angleInWords(degrees: number, step: 'minute' | 'second'): string
   const rest = total - whole * parts;
   const sign = degrees < 0 && total > 0 ? '−' : '';
   return step === 'minute'
-    ? `${sign}${whole}° ${rest}′`
-    : `${sign}${whole}° ${Math.floor(rest / 60)}′ ${rest % 60}″`;
+    ? `${sign}${whole}°\u00A0${rest}′`
+    : `${sign}${whole}°\u00A0${Math.floor(rest / 60)}′\u00A0${rest % 60}″`;
 }
 
 /** Decimals that a step needs: 2 for 0.01, 0 for 5, 1 for 0.5. */

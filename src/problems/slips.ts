@@ -58,7 +58,9 @@ export function slipsOf(
   const itsOwn = new Names({}, from.kind === 'found' ? from.full.symbols : {});
   return [
     ...own.filter(([id]) => !Object.hasOwn(declared, id)).flatMap(([id, slip]) => worked(id, slip, itsOwn)),
-    ...Object.entries(declared).flatMap(([id, slip]) => placed(['slips', id], () => worked(id, slip, names))),
+    ...Object.entries(declared).flatMap(([id, slip]) =>
+      slip === false ? [] : placed(['slips', id], () => worked(id, slip, names)),
+    ),
   ];
 }
 

@@ -75,7 +75,9 @@ export const helpers: Readonly<Record<string, Helper>> = {
   number: of('a number', isNumber, (value, _, places) =>
     places === undefined ? inWords(value) : formatNumber(value, places),
   ),
-  angle: of('an angle', isNumber, (value, _, places = 0) => formatAngle(value, places)),
+  angle: of('an angle', isNumber, (value, _, places = 0) =>
+    formatAngle(value, places).replaceAll(' ', '\u00A0'),
+  ),
   list: of('a list', isList, (value) => listInWords(value.map(inWords))),
   moves: of('a working of dividing.simple', isMoves, (value) => crankInWords(value)),
   worked: (name, options) => {

@@ -7,8 +7,8 @@ import { noteGlyphsIn } from './glyphs.js';
 import { setText } from './markdown.js';
 import type { SheetStyle } from './model.js';
 
-/** What a problem asks of the learner, in a word. */
-export const LEVELS = { a: 'direct', b: 'rearranged', c: 'two steps', d: 'choose' } as const;
+/** What a learner is told of a problem's kind; the plain ones need no word. */
+export const LEVELS = { a: '', b: '', c: 'two steps', d: 'think first' } as const;
 
 /** `M1` is one mark. */
 export function marksIn(marks: readonly Mark[]): number {

@@ -106,7 +106,7 @@ describe('drawFigure accepts', () => {
     const label = (spaces: number) => drawFigure('index-plate', { circle: 21, spaces }, handout).label;
     expect(label(0)).toContain('whole turns only');
     expect(label(42)).toContain('2 whole turns');
-    expect(label(26)).toContain('1 whole turn and 5 spaces = 6 holes inside the arms');
+    expect(label(26)).toContain('5 spaces = 6 holes inside the arms, after 1 whole turn');
   });
 
   it('inches', () => {

@@ -31,7 +31,7 @@ it('a lesson of one problem is read, worked and proven', () => {
   expect(lesson).toMatchObject({ number: 8, title: 'Centre distance and depthing', level: 2 });
   expect(lesson.workings.get('mesh.centreDistance')?.found[0]?.value).toBe('27.20\u202Fmm');
   expect(lesson.cautions).toHaveLength(2);
-  expect(lesson.sources).toEqual(['Elementary geometry']);
+  expect(lesson.sources).toEqual(['Elementary geometry and arithmetic']);
 });
 
 describe('each fault is told at its place', () => {

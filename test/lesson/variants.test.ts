@@ -15,7 +15,7 @@ const VARIANTS = 2000;
 /** Numbers of a printed text: `50.20 mm to 50.22 mm` is 50.2 and 50.22; `6° 26′` is 6.4333…. */
 function numbersOf(text: string): number[] {
   if (/°\s*\d+′/.test(text))
-    return [...text.matchAll(/(\d+)° (\d+)′(?: (\d+)″)?/g)].map(
+    return [...text.matchAll(/(\d+)°\s(\d+)′(?:\s(\d+)″)?/g)].map(
       ([, d, m, s]) => Number(d) + Number(m) / 60 + Number(s ?? 0) / 3600,
     );
   return [...text.replaceAll('−', '-').matchAll(/-?\d+(?:\.\d+)?/g)].map(Number);

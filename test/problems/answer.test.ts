@@ -10,7 +10,7 @@ const subject = (value: unknown, unit = ''): Subject => ({
   title: 'x',
   from: { kind: 'drawn' },
 });
-const told = ({ text, accepted }: Answer) => `${text} | ${accepted}`.replaceAll('\u202F', ' ');
+const told = ({ text, accepted }: Answer) => `${text} | ${accepted}`.replace(/[\u202F\u00A0]/g, ' ');
 
 describe('how an answer is printed, and what is taken as right', () => {
   it('lengths, in either system', () => {

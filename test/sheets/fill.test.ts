@@ -61,7 +61,7 @@ describe('values in a text', () => {
     ['{{length sizes}}', '12.70_mm and 25.40_mm'],
     ['{{number third places=3}}', '0.300'],
     ['{{number wheel.outsideDiameter}}', '50.208'],
-    ['{{angle wheel.anglePerTooth}}', '6° 25′ 43″'],
+    ['{{angle wheel.anglePerTooth}}', '6°\u00A025′\u00A043″'],
     ['{{moves indexing}}', '1 whole turn and 5 spaces on the 15-hole circle or 7 on the 21'],
     ['{{moves even}}', '2 whole turns and no spaces'],
     ['{{moves small}}', '1 space on the 20-hole circle'],

@@ -14,7 +14,7 @@ import { Pen } from '../pen.js';
 const TALLEST = 70;
 const ROUNDING = 0.005;
 
-/** A space cut down in passes: what each takes on one side, what the dial has come to on the other. */
+/** A space cut down in passes: what each takes on one side, the depth reached on the other. */
 export const cuttingPasses = defineFigure({
   name: 'cutting-passes',
   title: 'Cutting to depth in passes',
@@ -30,7 +30,7 @@ export const cuttingPasses = defineFigure({
   draw({ depth, passes }, style) {
     const scales = ENLARGEMENTS.filter((scale) => scale === 1 || depth * scale <= TALLEST);
     const each = passes.map((pass) => inWords(pass, style)).join(', ');
-    const label = `A space cut ${inWords(depth, style)} deep in passes of ${each}, with the dial reading after each.`;
+    const label = `A space cut ${inWords(depth, style)} deep in passes of ${each}, with the depth reached after each.`;
     return firstThatFits(scales, style, (scale) => {
       const pen = drawPasses(passes, scale, style);
       return pen.finish(label, scale === 1 ? 'depth at true scale' : `depth ${scaleName(scale)}`);
@@ -69,7 +69,7 @@ function drawPasses(passes: readonly number[], scale: number, style: FigureStyle
   const dial = dialColumn(pen, [0, ...totals], levels, row, wall);
   const head = Math.min(pass.top, dial.top) - 0.6 * size;
   pen.text('pass', point(pass.right, head), { anchor: 'end', sit: 'above' });
-  pen.text('dial reads', point(dial.right, head), { anchor: 'end', sit: 'above' });
+  pen.text('depth reached', point(dial.right, head), { anchor: 'end', sit: 'above' });
   return pen;
 }
 
@@ -119,7 +119,7 @@ function passColumn(
   return { top: Math.min(0, (heights[0] ?? 0) - row / 2), right: end - 0.35 * size };
 }
 
-/** To the right: what the dial reads at each level. */
+/** To the right: the depth that is reached at each level. */
 function dialColumn(
   pen: Pen,
   totals: readonly number[],

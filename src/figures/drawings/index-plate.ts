@@ -28,7 +28,7 @@ export const indexPlate = defineFigure({
         ? `${turns === 0 ? 'whole turns only' : whole}: the pin comes back to its own hole`
         : turns === 0
           ? inside
-          : `${whole} and ${inside}`;
+          : `${inside}, after ${whole}`;
     const elsewhere = others.filter((holes) => holes !== circle).sort((a, b) => a - b);
     const label = `Index plate, the circle of ${circle} holes, crank pin in hole 0: ${caption}.`;
 
