@@ -69,6 +69,7 @@ function runChecks(
 }
 
 function checkedValue(value: unknown, unit: string, system: UnitSystem): string {
+  if (isMoves(value) && value.every(({ holes }) => holes === 0)) return 'no spaces, on any circle';
   if (isMoves(value)) return value.map(({ holes, circle }) => `${holes} on ${circle}`).join(', ');
   if (Array.isArray(value) && value.length === 0) return 'none';
   return inWords(value, unit, system);
