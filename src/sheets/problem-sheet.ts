@@ -53,6 +53,7 @@ function lessonHtml(
       return {
         number: `${lesson.number ?? 1}.${place + 1}`,
         level: LEVELS[problem.level],
+        many: parts.length > 1,
         marks: counted(marksOf(problem), 'mark'),
         ask,
         parts: parts.map(({ part, asked }, at) => ({
