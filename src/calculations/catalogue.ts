@@ -31,6 +31,8 @@ export const catalogue: readonly Calculation[] = [
  * @throws {CommandError} when there is none, with the nearest name
  */
 export function findCalculation(name: string): Calculation {
+  if (typeof name !== 'string')
+    throw new CommandError('a calculation is named by a text, such as wheel.blank');
   const found = catalogue.find((one) => one.name === name);
   if (found) return found;
   const near = nearest(

@@ -139,6 +139,8 @@ export function readGiven<G extends Quantities>(
   quantities: G,
   raw: Readonly<Record<string, unknown>>,
 ): ValuesOf<G> {
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
+    throw new InputError('given', raw, `values by name: ${Object.keys(quantities).join(', ')}`);
   for (const key of Object.keys(raw))
     if (!Object.hasOwn(quantities, key))
       throw new InputError(key, raw[key], `only ${Object.keys(quantities).join(', ')}`);

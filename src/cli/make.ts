@@ -1,4 +1,5 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
+import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
 import { type Kind, kindNames } from '../pack/kinds.js';
 import { madeText } from './text.js';
@@ -64,6 +65,8 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         ...(variant === undefined ? {} : { variant: variant === 'new' ? freshCode() : variant }),
         ...(learners === undefined ? {} : { learners }),
       };
+      if (options.out.trim() === '')
+        throw new CommandError('--out names no folder', ['Write for instance --out out.']);
       const folder = join(options.out, course.name);
       const made = await make(order, folder, {
         quiet: options.quiet === true,

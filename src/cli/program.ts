@@ -44,7 +44,8 @@ export function program({ out, err }: Streams): Command {
       const typed = readPairs(values);
       const { work } = await import('../calculations/work.js');
       const worked = work(name, options.kit ? { ...(await fromKit(options.kit, name)), ...typed } : typed);
-      out(options.json ? `${JSON.stringify(worked, null, 2)}\n` : workText(worked));
+      const { findCalculation } = await import('../calculations/catalogue.js');
+      out(options.json ? `${JSON.stringify(worked, null, 2)}\n` : workText(worked, findCalculation(name)));
     });
 
   benchleaf
@@ -66,13 +67,15 @@ export function program({ out, err }: Streams): Command {
     .description('check lessons, kits and courses: every problem in many variants, and every page')
     .argument('[paths...]', 'files, or lessons by name; the sample course if none is named')
     .option('--kit <file>', 'the workshop that lessons are worked for')
+    .option('--json', 'print data instead of text')
     .addHelpText(
       'after',
       '\nExamples:\n  benchleaf check lessons/16-simple-indexing\n  benchleaf check lessons/kits/harrow-lane.yaml',
     )
-    .action(async (paths: string[], options: { kit?: string }) => {
+    .action(async (paths: string[], options: { kit?: string; json?: true }) => {
       const { checkAll } = await import('../pack/check.js');
-      out(checkedText(checkAll(paths, options.kit)));
+      const checked = checkAll(paths, options.kit);
+      out(options.json ? `${JSON.stringify(checked, null, 2)}\n` : checkedText(checked));
     });
 
   return benchleaf;

@@ -1,3 +1,4 @@
+import type { Calculation } from '../calculations/calculation.js';
 import type { CalculationEntry } from '../calculations/catalogue.js';
 import type { Worked } from '../calculations/work.js';
 import type { Checked } from '../pack/check.js';
@@ -5,18 +6,20 @@ import type { Made } from '../pack/make.js';
 import { counted } from '../units/words.js';
 
 /** A worked calculation as a person reads it: what was found, the working, and the check. */
-export function workText(worked: Worked): string {
+export function workText(worked: Worked, { found }: Calculation): string {
   const lines = [worked.calculation, ''];
-  for (const [key, value] of Object.entries(worked.found)) lines.push(...foundLines(key, value));
+  for (const [key, value] of Object.entries(worked.found))
+    lines.push(...foundLines(key, value, found[key]?.unit ?? ''));
   lines.push('', 'Working', ...worked.working.map((line) => `  ${line}`), '', 'Check by a second route');
   for (const check of worked.checks) lines.push(`  ${check.of}: agrees (${check.source})`);
   return `${lines.join('\n')}\n`;
 }
 
-function foundLines(key: string, value: unknown): string[] {
+function foundLines(key: string, value: unknown, unit: string): string[] {
   if (Array.isArray(value) && typeof value[0] === 'object')
     return [`  ${key}:`, ...value.map((row) => `    ${rowText(row)}`)];
-  return [`  ${key}: ${plain(value)}`];
+  const numbers = typeof value === 'number' || (Array.isArray(value) && value.length > 0);
+  return [`  ${key}: ${plain(value)}${numbers && unit !== '' ? ` ${unit}` : ''}`];
 }
 
 function rowText(row: object): string {
@@ -49,7 +52,7 @@ export function checkedText(checked: readonly Checked[]): string {
     .map(({ file, problems, variants }) =>
       problems === 0
         ? `${file}: in order\n`
-        : `${file}: in order; ${problems} problems, ${variants} variants of each\n`,
+        : `${file}: in order; ${counted(problems, 'problem')}, ${variants} variants of each\n`,
     )
     .join('');
 }

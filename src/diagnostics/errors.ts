@@ -19,7 +19,12 @@ export class InputError extends ReportedError {
     readonly value: unknown,
     readonly accepts: string,
   ) {
-    super(`${key}: ${shown(value)} is not accepted; give ${accepts}`, 2);
+    super(
+      value === undefined
+        ? `${key} is missing; give ${accepts}`
+        : `${key}: ${shown(value)} is not accepted; give ${accepts}`,
+      2,
+    );
   }
 }
 
@@ -49,7 +54,6 @@ export class DisagreementError extends ReportedError {
 
 /** A value as a reader would recognise it, never longer than one short line. */
 function shown(value: unknown): string {
-  if (value === undefined) return 'nothing';
   const text = typeof value === 'string' ? JSON.stringify(value) : plain(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }

@@ -1,4 +1,5 @@
 import type { FullWork } from '../calculations/work.js';
+import { InputError } from '../diagnostics/errors.js';
 import { givensFromKit } from '../kit/givens.js';
 import type { Kit } from '../kit/schema.js';
 import type { WorkingDeclaration } from '../problems/schema.js';
@@ -56,6 +57,14 @@ export function cardWorkings(job: Job, kit: Kit): CardWorkings {
       : {}),
   };
   const all = runWorkings(works, {}, kit);
+  const travel = Number(all.names.find('travel.travel') ?? 0);
+  const most = kit.slide?.travel ?? Number.POSITIVE_INFINITY;
+  if (travel > most)
+    throw new InputError(
+      'blanks',
+      job.blanks,
+      `a stack that needs no more travel than the slide has, ${most} mm`,
+    );
   return {
     all,
     cutterDiameter,
@@ -67,7 +76,7 @@ export function cardWorkings(job: Job, kit: Kit): CardWorkings {
   };
 }
 
-/** The wheel cutter of the job's module, else the kit's first cutter. */
+/** The wheel cutter of the job's module; none where the kit has none, for another would spoil the wheel. */
 function cutterFor({ module }: Job, { cutters }: Kit) {
-  return cutters.find((one) => one.cuts === 'wheel' && Math.abs(one.module - module) < 1e-9) ?? cutters[0];
+  return cutters.find((one) => one.cuts === 'wheel' && Math.abs(one.module - module) < 1e-9);
 }

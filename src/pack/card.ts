@@ -46,7 +46,7 @@ export function shopCard(job: Job, kit: Kit, head: SheetHead, units: UnitSystem)
             value: atLeast(travel.travel, 1, units),
             note: `${atLeast(travel.approach, 2, units)} and clearance past each face`,
           }
-        : { label: 'Travel', value: '—', note: 'no cutter in the kit' },
+        : { label: 'Travel', value: '—', note: 'no wheel cutter of this module in the kit' },
     ],
     quarters: quarters(job.teeth),
     lines: lines(kit, worked, units),

@@ -12,9 +12,12 @@ import type { SheetHead, SheetStyle } from '../sheets/model.js';
 import { problemSheetHtml } from '../sheets/problem-sheet.js';
 import { lessonNamed, SAMPLE_COURSE, SAMPLE_KIT } from './choose.js';
 import { readCourse } from './course.js';
+import type { Kind } from './kinds.js';
 import { Gathering, openLessons, shown } from './lessons.js';
+import { planOf } from './plan.js';
 import { isFile } from './shelf.js';
 
+const CARDS: ReadonlySet<Kind> = new Set(['cards']);
 /** Variants of each problem that a check draws. */
 const VARIANTS = 50;
 
@@ -29,19 +32,23 @@ export interface Checked {
  * Checks kits, lessons and courses: their words, every problem in many variants, and every page short of printing.
  *
  * @param paths kits and courses by their files, lessons by their folders or names
- * @param kitFile the workshop that lessons are worked for
+ * @param kitFile the workshop that lessons are worked for; without it a course's own, or the sample's
  * @throws {ContentError} with every fault of all of them; {CommandError} a file that is not there
  */
-export function checkAll(paths: readonly string[], kitFile = SAMPLE_KIT): Checked[] {
+export function checkAll(paths: readonly string[], kitFile?: string): Checked[] {
   const gathering = new Gathering();
   const done = (paths.length > 0 ? paths : [SAMPLE_COURSE]).flatMap((path): Checked[] => {
-    if (!isYaml(path)) return checkLessons([lessonNamed(path)], kitFile, gathering);
+    if (!isYaml(path)) return checkLessons([lessonNamed(path)], kitFile ?? SAMPLE_KIT, gathering);
     if (!isCourse(path)) {
       gathering.attempt(() => openKits([path]));
       return [{ file: shown(path), problems: 0, variants: 0 }];
     }
     const course = gathering.attempt(() => readCourse(path));
-    const inside = course ? checkLessons(course.lessons, course.kit, gathering) : [];
+    const inside = course ? checkLessons(course.lessons, kitFile ?? course.kit, gathering) : [];
+    if (course && gathering.clean && course.jobs.length > 0) {
+      const order = { kit: kitFile ?? course.kit, paper: 'a4', print: 'plain', only: CARDS } as const;
+      gathering.attempt(() => planOf({ ...order, course: { ...course, name: course.title } }));
+    }
     return [{ file: shown(path), problems: 0, variants: 0 }, ...inside];
   });
   gathering.demandNone();

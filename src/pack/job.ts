@@ -4,6 +4,7 @@ import { spindleSpeed, stack } from '../calculations/setup.js';
 import type { WheelForm } from '../calculations/tooth-forms.js';
 import { wheelBlank } from '../calculations/wheels.js';
 import { InputError } from '../diagnostics/errors.js';
+import { missingGlyphs } from '../sheets/glyphs.js';
 
 /** What a calculation accepts for a value that it is given. */
 function given<T>({ name, given: all }: Calculation, key: string) {
@@ -21,7 +22,14 @@ function given<T>({ name, given: all }: Calculation, key: string) {
 /** A wheel to be cut at the bench. Lengths mm, speeds m/min; a length may carry its unit, such as `1/32 in`. */
 export const jobSchema = z
   .strictObject({
-    name: z.string().trim().min(1).max(80),
+    name: z
+      .string()
+      .trim()
+      .min(1)
+      .max(80)
+      .refine((name) => missingGlyphs(name).length === 0, {
+        message: 'expected letters that the sheets’ typefaces have',
+      }),
     teeth: given<number>(wheelBlank, 'teeth'),
     leaves: given<number>(wheelBlank, 'leaves').optional(),
     module: given<number>(wheelBlank, 'module'),

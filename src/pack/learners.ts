@@ -1,5 +1,6 @@
 import { ContentError, type Diagnostic, type Position } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/suggest.js';
+import { missingGlyphs } from '../sheets/glyphs.js';
 import { readListText, shownAs } from './list-text.js';
 import { type Row, readRows } from './rows.js';
 
@@ -46,13 +47,15 @@ export function readLearners(file: string): Learner[] {
   else if (rows.length <= from && faults.length === 0)
     fault('none', 'there is no learner in this list', top, 'Write one name on each line.');
 
+  // A comma in a name that is not enclosed makes a cell that no column is for.
+  const columns = from === 0 ? 1 : (rows[0]?.cells.length ?? 1);
   const learners: Learner[] = [];
   for (const row of column === undefined ? [] : rows.slice(from, from + MOST_LEARNERS)) {
     const start = row.place(column ?? 0);
     const cell = (row.cells[column ?? 0] ?? '').trim();
     const wrong = whyNot(cell);
     if (wrong) fault('name', wrong, start);
-    else if (from === 0 && row.cells.slice(1).some((other) => other.trim() !== ''))
+    else if (row.cells.slice(columns).some((other) => other.trim() !== ''))
       fault('name', 'there is more than a name on this line', start, ENCLOSE);
     else learners.push({ name: cell.replace(/\s+/g, ' ').normalize('NFC'), row: start.line });
   }
@@ -107,6 +110,8 @@ function adviceOn(cells: readonly string[]): string[] {
 function whyNot(name: string): string | undefined {
   if (name === '') return 'the name is missing';
   if (UNPRINTABLE.test(name)) return 'the name holds a character that cannot be printed';
+  const [missing] = missingGlyphs(name);
+  if (missing !== undefined) return `no typeface here has the character “${missing}”`;
   const length = [...name].length;
   return length > LONGEST_NAME ? `the name has ${length} characters; ${LONGEST_NAME} at most` : undefined;
 }

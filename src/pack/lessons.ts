@@ -22,6 +22,11 @@ export class Gathering {
     }
   }
 
+  /** Whether nothing was wrong up to now. */
+  get clean(): boolean {
+    return this.#faults.length === 0;
+  }
+
   /** @throws {ContentError} with all that was wrong, if anything was */
   demandNone(): void {
     if (this.#faults.length > 0) throw new ContentError(this.#faults, this.#sources);

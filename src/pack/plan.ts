@@ -1,3 +1,5 @@
+import { ContentError } from '../diagnostics/diagnostic.js';
+import { CommandError, InputError } from '../diagnostics/errors.js';
 import { openKits } from '../kit/open.js';
 import type { Kit } from '../kit/schema.js';
 import { learnerCodes, problemsOf, standingCode } from '../lesson/class-set.js';
@@ -15,7 +17,7 @@ import { fileName } from './file-name.js';
 import type { Job } from './job.js';
 import type { Kind } from './kinds.js';
 import { type Learner, readLearners } from './learners.js';
-import { Gathering, openLessons } from './lessons.js';
+import { Gathering, openLessons, shown } from './lessons.js';
 
 /** What is to be made of a course: whose numbers, on which paper. */
 export interface Order {
@@ -33,6 +35,8 @@ export interface Order {
 
 /** A course, or a few lessons named by themselves. */
 export interface CourseToMake {
+  /** The course's own file. */
+  readonly file?: string;
   /** Names the folder of what is made, and the standing variant. */
   readonly name: string;
   readonly title: string;
@@ -86,20 +90,41 @@ export function planOf(order: Order): Plan {
 
   const documents: Document[] = [];
   if (handout !== undefined) documents.push({ kind: 'handout', name: 'handout.pdf', html: () => handout });
-  if (only.has('problems') || only.has('key'))
+  const asked = lessons.some(({ lesson }) => lesson.problems.length > 0);
+  if (asked && (only.has('problems') || only.has('key')))
     for (const sheet of sheetsOf(lessons, variant, learners, head, setting))
       documents.push(...problemDocuments(sheet, style, only));
   if (only.has('cards'))
     for (const job of course.jobs) {
-      const card = shopCard(job, setting.kit, head, setting.units);
+      const card = cardOf(job, course, () => shopCard(job, setting.kit, head, setting.units));
       documents.push({
         kind: 'cards',
         name: `${cardName(job, course.jobs)}.pdf`,
         html: () => shopCardHtml(card, style),
       });
     }
+  if (documents.length === 0)
+    throw new CommandError('there is nothing to make', [
+      'Problems and keys need a lesson with problems; cards need a course with jobs.',
+    ]);
   return { variant, documents };
 }
+
+/** What a job's card is refused for is told with the course it stands in. */
+function cardOf<T>(job: Job, { file }: CourseToMake, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const start = { line: 1, column: 1 };
+    const message = `the job ${JSON.stringify(job.name)} cannot be cut with this kit: ${error.message}`;
+    throw new ContentError([
+      { severity: 'error', rule: 'course/job', message, file: shown(file ?? ''), start, hints: [JOB_HINT] },
+    ]);
+  }
+}
+
+const JOB_HINT = 'Change the job, or name another kit.';
 
 /** One learner's sheet, its problems drawn when they are wanted. */
 interface LearnerSheet {

@@ -97,8 +97,9 @@ export class Names {
     try {
       return evaluateFormula(text, scope);
     } catch (error) {
-      if (!(error instanceof FormulaError) || error instanceof NoValueError) throw error;
+      if (!(error instanceof FormulaError)) throw error;
       const message = error.message.replace(/\bv(\d+)\b/g, (_, place) => names[Number(place)] ?? '');
+      if (error instanceof NoValueError) throw new NoValueError(message);
       throw new Fault(message, [], formula);
     }
   }

@@ -44,6 +44,15 @@ export interface Workings {
   readonly lengths: ReadonlySet<string>;
 }
 
+/** Where a kit says what a calculation may ask it. */
+const KIT_PARTS: Readonly<Record<string, string>> = {
+  ratio: 'heads:',
+  circles: 'heads:',
+  slideTravel: 'slide:',
+  dialPerDivision: 'slide:',
+  cutterDiameter: 'cutters:',
+};
+
 const NAME = /^[A-Za-z_]\w*(?:\.\w+)*$/;
 
 export interface WorkingsOptions {
@@ -183,7 +192,9 @@ function workFrom(
   for (const [key, { name, fallback, optional }] of Object.entries(calculation.given))
     if (given[key] === undefined && fallback === undefined && !optional)
       throw new Fault(`${calculation.name} is not given ${key}, ${name}`, [], '', [
-        `Put ${key} among the values, or in the kit.`,
+        KIT_PARTS[key]
+          ? `Put ${key} among the values, or write ${KIT_PARTS[key]} in the kit.`
+          : `Put ${key} among the values.`,
       ]);
   return workInFull(calculation.name, given);
 }

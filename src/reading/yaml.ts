@@ -54,11 +54,11 @@ export function readYaml<S extends z.ZodType>(
   places.of(document);
   if (document.errors.length > 0)
     fail(
-      ...document.errors.map((e) =>
-        fault('yaml', e.message.split('\n')[0] ?? '', places.at(e.pos[0]), [
-          'Check the spaces at the start of the line, and the colons.',
-        ]),
-      ),
+      // Later complaints mostly come of the first.
+      ...document.errors.slice(0, 1).map((e) => {
+        const [message, hint] = inPlainWords(e.code, e.message);
+        return fault('yaml', message, places.at(e.pos[0]), [hint]);
+      }),
     );
 
   let data: unknown;
@@ -99,7 +99,7 @@ function asFaults(issue: z.core.$ZodIssue): Fault[] {
       .sort((a, b) => a.length - b.length);
     if (closest) return closest.map((one) => ({ ...one, path: [...issue.path, ...one.path] }));
   }
-  return [{ path: issue.path, message: issue.message.replace(/^./, (first) => first.toLowerCase()) }];
+  return [{ path: issue.path, message: plainly(issue) }];
 }
 
 /** Every name that a schema knows. */
@@ -113,4 +113,50 @@ function knownKeys(schema: z.ZodType): Set<string> {
   };
   collect(z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }));
   return names;
+}
+
+const KINDS: Readonly<Record<string, string>> = {
+  string: 'words',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list, such as [15, 16, 17]',
+  object: 'names with values, such as name: value',
+  record: 'names with values, such as name: value',
+  tuple: 'a list of two',
+};
+
+/** What a schema says of a value, for a reader who has never seen a schema. */
+function plainly(issue: z.core.$ZodIssue): string {
+  const own = issue.message.replace(/^./, (first) => first.toLowerCase());
+  if (!/^Invalid|^Too/.test(issue.message)) return own; // the schema's own words
+  if (issue.code === 'invalid_type')
+    return /received undefined$/.test(issue.message)
+      ? `this is missing; it wants ${KINDS[issue.expected] ?? issue.expected}`
+      : `expected ${KINDS[issue.expected] ?? issue.expected}`;
+  if (issue.code === 'invalid_value') return `expected one of ${issue.values.map(String).join(', ')}`;
+  if (issue.code === 'too_small' && issue.origin === 'array') return 'expected a list with something in it';
+  if (issue.code === 'too_small') return `too small or too short: ${issue.minimum} at least`;
+  if (issue.code === 'too_big') return `too large or too long: ${issue.maximum} at most`;
+  return /^invalid (input|key)/.test(own) ? 'this cannot be read here' : own;
+}
+
+const SPACES = 'Check the spaces at the start of the line, the colons and the brackets.';
+
+/** What the reader of YAML complains of, and the cure, for somebody who has never heard of it. */
+function inPlainWords(code: string, message: string): readonly [string, string] {
+  switch (code) {
+    case 'BLOCK_AS_IMPLICIT_KEY':
+      return ['a colon stands inside words here', 'Put the words in quotation marks: "Gears: how far".'];
+    case 'TAB_AS_INDENT':
+      return ['a tab stands at the start of the line', 'Use spaces there.'];
+    case 'DUPLICATE_KEY':
+      return ['the same name stands twice', 'Keep one of them.'];
+    case 'MULTIPLE_DOCS':
+      return ['this is not a file of this kind', 'Is this the right file?'];
+    case 'MISSING_CHAR':
+      return [(message.split('\n')[0] ?? '').replace(/^./, (first) => first.toLowerCase()), SPACES];
+    default:
+      return ['the lines cannot be read here', SPACES];
+  }
 }

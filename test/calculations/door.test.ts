@@ -97,6 +97,13 @@ describe.each(catalogue.map((one) => one.name))('%s', (name) => {
   });
 });
 
+it('refuses a call that names no calculation, or gives no values', () => {
+  expect(() => work(undefined as never, {})).toThrow(CommandError);
+  expect(() => work({} as never, {})).toThrow(CommandError);
+  for (const given of [undefined, null, 'x', [1]])
+    expect(() => work('wheel.blank', given as never)).toThrow(InputError);
+});
+
 it('20,000 random inputs: an answer both routes agree on, or a refusal', () => {
   const names = catalogue.map((one) => one.name);
   const value = fc.oneof(

@@ -179,6 +179,37 @@ describe('what is wrong stops everything, tells its place, and leaves nothing', 
     expect(err).toMatch(/strange\.csv:2:4: error\[learners\/encoding\].+\n(.*\n)*? {2}hint: .*UTF-8/);
   });
 
+  it('a job that the kit cannot cut, at its course; a lesson alone has no cards', async () => {
+    const sample = readFileSync('lessons/courses/larkfield.yaml', 'utf8').replace(
+      '../kits/',
+      `${process.cwd()}/lessons/kits/`,
+    );
+    const course = join(folder, 'course.yaml');
+    writeFileSync(course, sample.replace('blankThickness: 2', 'blankThickness: 99'));
+    for (const command of ['make', 'check']) {
+      const { code, err } = await benchleaf(
+        command,
+        course,
+        ...(command === 'make' ? ['--quiet', '--out', folder] : []),
+      );
+      expect([code, err]).toEqual([
+        1,
+        expect.stringMatching(/course\.yaml:\d+:\d+: error\[course\/job\] the job "Class wheel"/),
+      ]);
+    }
+    const { code, err } = await benchleaf(
+      'make',
+      '16-simple-indexing',
+      '--only',
+      'cards',
+      '--quiet',
+      '--out',
+      folder,
+    );
+    expect([code, err]).toEqual([2, expect.stringMatching(/nothing to make.+cards need a course/)]);
+    expect((await benchleaf('make', '--out', '', '--quiet')).code).toBe(2);
+  });
+
   it('a folder that cannot be: exit 3', async () => {
     const file = join(folder, 'a-file');
     writeFileSync(file, '');

@@ -64,9 +64,9 @@ describe('readLearners(file) reads what spreadsheets and editors write', () => {
       { name: 'John Smith', row: 5 },
     ]));
 
-  it('reads a name of any script, and one in quotation marks', () =>
-    expect(names('name\n李明\nИван\n"Robert ""Bob"" Hill"\n')).toEqual([
-      '李明',
+  it('reads a name of the scripts that the typefaces have, and one in quotation marks', () =>
+    expect(names('name\nΑλέξης\nИван\n"Robert ""Bob"" Hill"\n')).toEqual([
+      'Αλέξης',
       'Иван',
       'Robert "Bob" Hill',
     ]));
@@ -76,6 +76,16 @@ describe('readLearners(file) reads what spreadsheets and editors write', () => {
 
 describe('readLearners(file) points at what is wrong', () => {
   it.each<[string, string | Uint8Array, string]>([
+    [
+      'a name that no typeface can print',
+      'name\nAda 李\n',
+      'class.csv:2:1: error[learners/name] no typeface here has the character “李”',
+    ],
+    [
+      'a comma in a name',
+      'name\nBrown, Ada\n',
+      'class.csv:2:1: error[learners/name] there is more than a name on this line',
+    ],
     ['an empty name', 'group,name\n1,Ada\n2, \n', 'class.csv:3:3: error[learners/name] the name is missing'],
     ['a missing cell', 'group,name\n1,Ada\n2\n', 'class.csv:3:2: error[learners/name] the name is missing'],
     [
