@@ -16,7 +16,7 @@ const refusal = (name: string, given: Record<string, unknown>, maxWidth = handou
 describe('drawFigure refuses', () => {
   it.each([
     ['a figure there is none of', 'wheel', {}, /^figure: "wheel" .*index-plate/],
-    ['a missing value', 'index-plate', { circle: 21 }, /^spaces: nothing .*whole number, 0 to 4000/],
+    ['a missing value', 'index-plate', { circle: 21 }, /^spaces is missing; give a whole number, 0 to 4000/],
     [
       'a name it does not know',
       'index-plate',
