@@ -104,7 +104,13 @@ export class NoValueError extends FormulaError {}
  * @throws {FormulaError} for anything but arithmetic or an unknown symbol; {NoValueError} for no finite number
  */
 export function evaluateFormula(text: string, scope: Scope): number {
-  const value = parseFormula(text).evaluate({ ...scope });
+  const { evaluate } = parseFormula(text);
+  let value: unknown;
+  try {
+    value = evaluate({ ...scope });
+  } catch (error) {
+    throw new FormulaError((error as Error).message.replace(/^./, (first) => first.toLowerCase()));
+  }
   if (typeof value !== 'number' || !Number.isFinite(value))
     throw new NoValueError(`"${text}" has no finite value`);
   return value;

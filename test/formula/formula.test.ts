@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFormula, symbolsOf, withNumbers } from '../../src/formula/formula.js';
+import { evaluateFormula, FormulaError, symbolsOf, withNumbers } from '../../src/formula/formula.js';
 
 describe('formulas', () => {
   it('evaluates the right-hand side', () =>
@@ -30,6 +30,7 @@ describe('formulas', () => {
   ])('refuses %s', (text) => expect(() => evaluateFormula(text, { m: 1, y: 1 })).toThrow());
 
   it('refuses a value that is not finite, and an unknown symbol', () => {
+    expect(() => evaluateFormula('z + a$', { z: 1 })).toThrow(FormulaError);
     expect(() => evaluateFormula('1/m', { m: 0 })).toThrow(/finite/);
     expect(() => evaluateFormula('m + q', { m: 0 })).toThrow();
   });
