@@ -105,7 +105,7 @@ function keysWithSymbols(calculation: Calculation): readonly (readonly [string, 
 }
 
 /** Numbers by symbol, of what is given and what is found. */
-export function symbolValues(calculation: Calculation, given: Values, found: Values): Record<string, number> {
+function symbolValues(calculation: Calculation, given: Values, found: Values): Record<string, number> {
   const scope: Record<string, number> = {};
   for (const [key, symbol] of keysWithSymbols(calculation)) {
     const value = found[key] ?? given[key];

@@ -47,7 +47,7 @@ export function checkAll(paths: readonly string[], kitFile?: string): Checked[] 
     const inside = course ? checkLessons(course.lessons, kitFile ?? course.kit, gathering) : [];
     if (course && gathering.clean && course.jobs.length > 0) {
       const order = { kit: kitFile ?? course.kit, paper: 'a4', print: 'plain', only: CARDS } as const;
-      gathering.attempt(() => planOf({ ...order, course: { ...course, name: course.title } }));
+      gathering.attempt(() => planOf({ ...order, course: { ...course, name: course.title, lessons: [] } }));
     }
     return [{ file: shown(path), problems: 0, variants: 0 }, ...inside];
   });

@@ -62,7 +62,7 @@ function leadingTo(formula: string, workings: Workings, system: UnitSystem): Wor
 }
 
 /** A lesson's own formula as a step: its names become symbols, or short words where they have none. */
-export function formulaStep(
+function formulaStep(
   formula: string,
   symbol: string,
   unit: string,

@@ -1,4 +1,4 @@
-import { decimals } from '../calculations/working.js';
+import { withUnit } from '../calculations/working.js';
 import { formatNumber, roundTo, type UnitSystem } from '../units/format.js';
 import { MM_PER_INCH } from '../units/length.js';
 
@@ -31,9 +31,7 @@ export function inWords(value: unknown, unit: string, system: UnitSystem): strin
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value)) return value.map((one) => inWords(one, unit, system)).join(', ') || 'none';
   if (typeof value !== 'number') return String(value);
-  const { shown, label } = measureOf(unit, system);
-  const text = decimals(shown(value), label === 'in' ? 5 : 4);
-  return label === '' || label === '°' ? text + label : `${text}${THIN}${label}`;
+  return withUnit(value, unit, system);
 }
 
 /** Degrees to the nearest minute or second: `6° 26′`, `6° 25′ 43″`. */
