@@ -10,15 +10,27 @@ export interface FoundQuantity {
 }
 
 /** The handbook's word on one found value: a formula by name, or a value from a table or a count. */
-export type Proof<G, F> =
-  | { readonly of: keyof F & string; readonly formula: FormulaId }
+export type Proof<G, F> = { [K in keyof F & string]: ProofOf<G, F, K> }[keyof F & string];
+
+type ProofOf<G, F, K extends keyof F & string> =
+  | { readonly of: K; readonly formula: FormulaId }
   | {
-      readonly of: keyof F & string;
+      readonly of: K;
       readonly source: Citation | ((given: G) => Citation);
+      /** What the handbook says, from what is given alone. */
       readonly value: (given: G) => unknown;
       /** Largest difference allowed, in the value’s own unit; none for exact things. */
       readonly within?: number | ((given: G) => number);
+      /** What is compared in place of the found value itself, where that is a shape or a long list. */
+      readonly measure?: Measure<G, F[K]>;
     };
+
+/** Something measured on a found shape or list, such as the area it encloses. */
+export interface Measure<G, V> {
+  /** In words, with its unit: `area enclosed, mm²`. */
+  readonly name: string;
+  readonly of: (found: V, given: G) => unknown;
+}
 
 /** A line of the working: a formula `a = …`, typeset with its numbers, or a sentence. */
 export type Step = string | { readonly say: string };

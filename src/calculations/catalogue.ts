@@ -1,28 +1,25 @@
 import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
 import type { Calculation } from './calculation.js';
-import { sectorArms, simple, tally } from './dividing.js';
-import { convert, cutterNumber } from './modules.js';
-import { pinionBlank } from './pinions.js';
-import { hump, overTravel, passes, spindleSpeed, stack } from './setup.js';
-import { addendumFactor, centreDistance, wheelBlank } from './wheels.js';
+import { dividing } from './dividing/index.js';
+import { finishing } from './finishing/index.js';
+import { involute } from './involute/index.js';
+import { screws } from './screws/index.js';
+import { settingUp } from './setting-up/index.js';
+import { trains } from './trains/index.js';
+import { trigonometry } from './trigonometry/index.js';
+import { wheels } from './wheels/index.js';
 
 /** Every calculation, in the order of the trade. */
 export const catalogue: readonly Calculation[] = [
-  convert,
-  addendumFactor,
-  wheelBlank,
-  pinionBlank,
-  centreDistance,
-  cutterNumber,
-  simple,
-  tally,
-  sectorArms,
-  overTravel,
-  hump,
-  stack,
-  passes,
-  spindleSpeed,
+  ...trains,
+  ...wheels,
+  ...involute,
+  ...dividing,
+  ...settingUp,
+  ...finishing,
+  ...screws,
+  ...trigonometry,
 ];
 
 /**

@@ -1,4 +1,7 @@
 import { InputError } from '../diagnostics/errors.js';
+import { type Fraction, fraction } from '../geometry/fractions.js';
+import { parseAngle } from '../units/angle.js';
+import { parseFraction } from '../units/fraction.js';
 import { parseLength } from '../units/length.js';
 
 /** One value a calculation is given: how it is named, what is accepted, and how it is read. */
@@ -97,27 +100,102 @@ export function choice<const T extends string>(name: string, values: readonly T[
   };
 }
 
+/** An angle in a closed range of degrees; a string may be `5.625` or `5d37m30s`. */
+export function angle(symbol: string, name: string, least: number, most: number): Quantity<number> {
+  return {
+    symbol,
+    name,
+    unit: '°',
+    accepts: `an angle from ${least} to ${most} degrees, such as 5.625 or 5d37m30s`,
+    read: (raw) => within(typeof raw === 'string' ? parseAngle(raw) : toNumber(raw), least, most),
+  };
+}
+
+/** An exact number above 0 and up to a most, as `12`, `7.5`, `5/7` or `1 1/14`; in lowest terms. */
+export function exact(name: string, unit: string, most: number): Quantity<Fraction> {
+  return {
+    name,
+    unit,
+    accepts: `a number above 0 and up to ${most}, such as 12, 7.5 or 5/7`,
+    read: (raw) => {
+      const text = typeof raw === 'number' ? decimal(raw) : raw;
+      const parsed = typeof text === 'string' ? parseFraction(text) : isFraction(text) ? text : undefined;
+      if (!parsed || parsed.numerator <= 0 || parsed.numerator > most * parsed.denominator) return undefined;
+      return fraction(parsed.numerator, parsed.denominator);
+    },
+  };
+}
+
+/** A number as it is written, without an exponent; nothing for what has no such form. */
+const decimal = (value: number): string | undefined =>
+  /^[\d.]+$/.test(String(value)) ? String(value) : undefined;
+
+const isFraction = (raw: unknown): raw is Fraction =>
+  typeof raw === 'object' &&
+  raw !== null &&
+  'numerator' in raw &&
+  'denominator' in raw &&
+  Number.isSafeInteger(raw.numerator) &&
+  Number.isSafeInteger(raw.denominator) &&
+  (raw.denominator as number) > 0;
+
 /** Up to 100 different whole numbers, as a list or comma-separated. */
 export function wholes(name: string, least: number, most: number): Quantity<readonly number[]> {
+  const list = counts(name, least, most);
+  return {
+    ...list,
+    read: (raw) => {
+      const values = list.read(raw);
+      return values && [...new Set(values)];
+    },
+  };
+}
+
+/** Up to so many whole numbers in the order given, repeats kept, as a list or comma-separated. */
+export function counts(
+  name: string,
+  least: number,
+  most: number,
+  longest = 100,
+): Quantity<readonly number[]> {
   const one = whole('', name, least, most);
   return {
     name,
     unit: '',
-    accepts: `1 to 100 whole numbers from ${least} to ${most}, such as 15,16,17`,
-    read: (raw) => {
-      const parts =
-        typeof raw === 'string'
-          ? raw.length > 1000
-            ? []
-            : raw.split(',')
-          : typeof raw === 'number'
-            ? [raw]
-            : raw;
-      if (!Array.isArray(parts) || parts.length === 0 || parts.length > 100) return undefined;
-      const values = parts.map((part) => one.read(part));
-      return values.includes(undefined) ? undefined : [...new Set(values as number[])];
-    },
+    accepts: `1 to ${longest} whole numbers from ${least} to ${most}, such as 15,16,17`,
+    read: (raw) => listOf(one, raw, longest),
   };
+}
+
+/** Up to so many lengths in the order given, repeats kept, as a list or comma-separated. */
+export function lengths(
+  name: string,
+  least: number,
+  most: number,
+  longest = 300,
+): Quantity<readonly number[]> {
+  const one = length('', name, least, most);
+  return {
+    name,
+    unit: 'mm',
+    accepts: `1 to ${longest} lengths from ${least} to ${most} mm, such as 2.5,3.3 or 1/8in`,
+    read: (raw) => listOf(one, raw, longest),
+  };
+}
+
+/** Reads each part of a list; undefined when one is not acceptable, or there are none or too many. */
+export function listOf<T>(one: Quantity<T>, raw: unknown, longest: number): T[] | undefined {
+  const parts =
+    typeof raw === 'string'
+      ? raw.length > 12 * longest
+        ? []
+        : raw.split(',')
+      : typeof raw === 'number'
+        ? [raw]
+        : raw;
+  if (!Array.isArray(parts) || parts.length === 0 || parts.length > longest) return undefined;
+  const values = parts.map((part) => one.read(part));
+  return values.includes(undefined) ? undefined : (values as T[]);
 }
 
 /** The same quantity with a value for when none is given. */

@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { DisagreementError } from '../diagnostics/errors.js';
-import { evaluateFormula, symbolsOf, withNumbers } from '../formula/formula.js';
+import { evaluateFormula, plainFormula, symbolsOf, withNumbers } from '../formula/formula.js';
 import { formulas } from '../handbook/formulas.js';
 import type { Citation } from '../handbook/record.js';
 import { sources } from '../handbook/sources.js';
@@ -9,10 +9,13 @@ import { findCalculation } from './catalogue.js';
 import { readGiven } from './quantity.js';
 
 type Values = Readonly<Record<string, unknown>>;
+type AnyProof = Proof<Values, Values>;
 
 /** One found value held against the handbook. */
 export interface Check {
   readonly of: string;
+  /** What was compared, where that is not the found value itself: `area enclosed, mm²`. */
+  readonly measured?: string;
   readonly source: string;
   readonly value: unknown;
   /** Largest difference allowed, in the value's unit; 0 for exact things. */
@@ -77,7 +80,7 @@ export function workInFull(name: string, given: Readonly<Record<string, unknown>
   const wrong = checks.find((one) => !one.agrees);
   if (wrong)
     throw new DisagreementError(
-      `${name}: ${wrong.of} is ${JSON.stringify(found[wrong.of])}, but ${wrong.source} gives ${JSON.stringify(wrong.value)}`,
+      `${name}: ${wrong.of} is ${short(found[wrong.of])}, but ${wrong.source} gives ${short(wrong.value)}`,
     );
   const { working, slips = {} } = calculation;
   return {
@@ -89,6 +92,12 @@ export function workInFull(name: string, given: Readonly<Record<string, unknown>
     steps: typeof working === 'function' ? working(values, found) : working,
     slips: typeof slips === 'function' ? slips(values, found) : slips,
   };
+}
+
+/** A value on one line, never a long one. */
+function short(value: unknown): string {
+  const text = JSON.stringify(value) ?? 'nothing';
+  return text.length > 200 ? `${text.slice(0, 199)}…` : text;
 }
 
 const symbolKeys = new WeakMap<Calculation, readonly (readonly [string, string])[]>();
@@ -115,49 +124,59 @@ function symbolValues(calculation: Calculation, given: Values, found: Values): R
 }
 
 function check(
-  proof: Proof<Values, Values>,
+  proof: AnyProof,
   given: Values,
   scope: Readonly<Record<string, number>>,
   found: Values,
 ): Check {
-  const { value, within, cited } = handbookValue(proof, given, scope);
+  const { value, within, cited, measure } = handbookValue(proof, given, scope);
+  const ours = measure ? measure.of(found[proof.of], given) : found[proof.of];
   return {
     of: proof.of,
+    ...(measure ? { measured: measure.name } : {}),
     source: `${sources[cited.work]}; ${cited.at}`,
     value,
     within,
-    agrees: agrees(found[proof.of], value, within),
+    agrees: agrees(ours, value, within),
   };
 }
 
-function handbookValue(proof: Proof<Values, Values>, given: Values, scope: Readonly<Record<string, number>>) {
+function handbookValue(proof: AnyProof, given: Values, scope: Readonly<Record<string, number>>) {
   if ('formula' in proof) {
     const { formula, source } = formulas[proof.formula];
     const value = evaluateFormula(formula, scope);
     // The same sum in another order: only the last bits may differ.
     return { value, within: 1e-9 * Math.max(1, Math.abs(value)), cited: source as Citation };
   }
-  const { value, within = 0, source } = proof;
+  const { value, within = 0, source, measure } = proof;
   return {
     value: value(given),
     within: typeof within === 'number' ? within : within(given),
     cited: typeof source === 'function' ? source(given) : source,
+    measure,
   };
 }
 
-/** Numbers may differ by the allowance; lists are compared item by item; all else must be the same. */
+/** Numbers may differ by the allowance; lists and records are compared part by part; all else must be the same. */
 function agrees(a: unknown, b: unknown, within: number): boolean {
-  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= within;
-  if (within > 0 && Array.isArray(a) && Array.isArray(b))
-    return a.length === b.length && a.every((item, place) => agrees(item, b[place], within));
-  return isDeepStrictEqual(a, b);
+  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= within || Object.is(a, b);
+  if (within === 0 || !isParted(a) || !isParted(b)) return isDeepStrictEqual(a, b);
+  const keys = Object.keys(a);
+  return (
+    Array.isArray(a) === Array.isArray(b) &&
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => Object.hasOwn(b, key) && agrees(a[key], b[key], within))
+  );
 }
+
+const isParted = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null;
 
 function line(step: Step, scope: Readonly<Record<string, number>>): string {
   if (typeof step !== 'string') return step.say;
   const needed = symbolsOf(step);
   const shown = Object.fromEntries(needed.map((symbol) => [symbol, figures(scope[symbol])]));
-  return `${step} = ${withNumbers(step, shown)} = ${figures(evaluateFormula(step, scope))}`;
+  return `${plainFormula(step)} = ${withNumbers(step, shown)} = ${figures(evaluateFormula(step, scope))}`;
 }
 
 /** Seven significant figures: more than any sheet prints, fewer than binary dust. */

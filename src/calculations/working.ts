@@ -104,7 +104,7 @@ function inWords(value: number, unit: string, system: UnitSystem): string {
 
 /** A number with its unit, with figures enough to follow the working: `50.208 mm`, `1.97669 in`, `6.4286°`. */
 export function withUnit(value: number, unit: string, system: UnitSystem): string {
-  if (unit === '°') return `${decimals(value, 4)}°`;
+  if (unit === '°' || unit === '″') return `${decimals(value, 4)}${unit}`;
   if (unit === 'mm' && system === 'inch') return `${decimals(value / MM_PER_INCH, 5)}${THIN}in`;
   return unit === '' ? decimals(value, 4) : `${decimals(value, 4)}${THIN}${unit}`;
 }

@@ -11,7 +11,8 @@ export function workText(worked: Worked, { found }: Calculation): string {
   for (const [key, value] of Object.entries(worked.found))
     lines.push(...foundLines(key, value, found[key]?.unit ?? ''));
   lines.push('', 'Working', ...worked.working.map((line) => `  ${line}`), '', 'Check by a second route');
-  for (const check of worked.checks) lines.push(`  ${check.of}: agrees (${check.source})`);
+  for (const check of worked.checks)
+    lines.push(`  ${check.of}: ${check.measured ? `${check.measured}: ` : ''}agrees (${check.source})`);
   return `${lines.join('\n')}\n`;
 }
 

@@ -43,6 +43,12 @@ const FUNCTIONS = new Set([
   'min',
   'max',
   'gcd',
+  'sind',
+  'cosd',
+  'tand',
+  'asind',
+  'acosd',
+  'atand',
 ]);
 const NODES = new Set(['OperatorNode', 'SymbolNode', 'ConstantNode', 'ParenthesisNode', 'FunctionNode']);
 const OPERATORS = new Set(['+', '-', '*', '/', '^']);
@@ -78,6 +84,18 @@ const maths = create(
   {},
 );
 
+const DEGREE = Math.PI / 180;
+
+/** Trigonometry in degrees, as the shop works it; shown to the reader without the last letter. */
+maths.import({
+  sind: (angle: number) => Math.sin(angle * DEGREE),
+  cosd: (angle: number) => Math.cos(angle * DEGREE),
+  tand: (angle: number) => Math.tan(angle * DEGREE),
+  asind: (ratio: number) => Math.asin(ratio) / DEGREE,
+  acosd: (ratio: number) => Math.acos(ratio) / DEGREE,
+  atand: (ratio: number) => Math.atan(ratio) / DEGREE,
+});
+
 /** A formula's right-hand side, read and found to be arithmetic. */
 export interface ParsedFormula {
   readonly tree: MathNode;
@@ -99,7 +117,7 @@ export class NoValueError extends FormulaError {}
 
 /**
  * Value of a formula's right-hand side, such as `m*(z + n)/2`; a left-hand side `a = …` is allowed and ignored.
- * Angles are radians. `pi` is known.
+ * `sin(A)` takes radians, `sind(A)` degrees. `pi` is known.
  *
  * @throws {FormulaError} for anything but arithmetic or an unknown symbol; {NoValueError} for no finite number
  */
@@ -126,9 +144,14 @@ export function symbolsOf(text: string): string[] {
   return [...names];
 }
 
+/** A formula as it is shown in plain text: functions of degrees by their usual names. */
+export function plainFormula(text: string): string {
+  return text.replace(/\b(a?(?:sin|cos|tan))d\(/g, '$1(');
+}
+
 /** The right-hand side with each symbol replaced by its number as the reader is shown it. */
 export function withNumbers(text: string, shown: Readonly<Record<string, string>>): string {
-  return rightSide(text).replace(/[A-Za-z_][A-Za-z_0-9]*/g, (name) =>
+  return plainFormula(rightSide(text)).replace(/[A-Za-z_][A-Za-z_0-9]*/g, (name) =>
     Object.hasOwn(shown, name) ? (shown[name] ?? name) : name,
   );
 }

@@ -27,6 +27,12 @@ const NAMED: Readonly<Record<string, string>> = {
   tan: '\\tan',
   asin: '\\arcsin',
   acos: '\\arccos',
+  sind: '\\sin',
+  cosd: '\\cos',
+  tand: '\\tan',
+  asind: '\\arcsin',
+  acosd: '\\arccos',
+  atand: '\\arctan',
   min: '\\min',
   max: '\\max',
 };

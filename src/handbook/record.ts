@@ -7,6 +7,12 @@ export interface Citation {
   readonly at: string;
 }
 
+/** Elementary geometry or arithmetic, which anyone can derive again. */
+export const derived = (at: string): Citation => ({ work: 'derived', at });
+
+/** A rule of the trade that nobody has found in print. */
+export const practice = (at: string): Citation => ({ work: 'practice', at });
+
 /** A worked value that runs as a test. */
 export interface WorkedValue {
   readonly given: Readonly<Record<string, number>>;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { wheelFormNames } from '../calculations/tooth-forms.js';
+import { wheelFormNames } from '../calculations/wheels/tooth-forms.js';
 import { parseLength } from '../units/length.js';
 
 /** A length in a kit: a number of mm, or text with a unit such as `1/8 in`; more than 0, at most 10 m. */

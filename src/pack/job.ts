@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { Calculation } from '../calculations/calculation.js';
-import { spindleSpeed, stack } from '../calculations/setup.js';
-import type { WheelForm } from '../calculations/tooth-forms.js';
-import { wheelBlank } from '../calculations/wheels.js';
+import { spindleSpeed, stack } from '../calculations/setting-up/setup.js';
+import type { WheelForm } from '../calculations/wheels/tooth-forms.js';
+import { wheelBlank } from '../calculations/wheels/wheels.js';
 import { InputError } from '../diagnostics/errors.js';
 import { missingGlyphs } from '../sheets/glyphs.js';
 

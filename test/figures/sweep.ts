@@ -1,4 +1,4 @@
-import { type LeafCount, pinionForms, wheelForms } from '../../src/calculations/tooth-forms.js';
+import { type LeafCount, pinionForms, wheelForms } from '../../src/calculations/wheels/tooth-forms.js';
 
 /** Values to draw every figure from: the ranges that lessons vary over, ends and odd ones included. */
 const MODULES = [0.3, 0.4, 0.5, 0.6, 0.8, 1];

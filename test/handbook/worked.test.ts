@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateFormula } from '../../src/formula/formula.js';
-import { diametralSeries } from '../../src/handbook/cutter-numbers.js';
 import { formulas } from '../../src/handbook/formulas.js';
+import { diametralSeries } from '../../src/handbook/involute/cutter-numbers.js';
 import type { FormulaRecord } from '../../src/handbook/record.js';
-import { pinionTable, printedTenLeafDepth, wheelTable } from '../../src/handbook/tooth-tables.js';
+import { pinionTable, printedTenLeafDepth, wheelTable } from '../../src/handbook/wheels/tooth-tables.js';
 
 describe('worked values of the handbook', () => {
   for (const [id, record] of Object.entries<FormulaRecord>(formulas))

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { wheelFormNames } from '../../calculations/tooth-forms.js';
+import { wheelFormNames } from '../../calculations/wheels/tooth-forms.js';
 import { onBearing, point } from '../drafting/point.js';
 import { fitting } from '../drafting/scale.js';
 import { length as inWords, plain } from '../drafting/wording.js';

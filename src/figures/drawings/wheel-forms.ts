@@ -1,4 +1,4 @@
-import { wheelForms as proportions, type WheelForm } from '../../calculations/tooth-forms.js';
+import { wheelForms as proportions, type WheelForm } from '../../calculations/wheels/tooth-forms.js';
 
 /** A form of wheel cutter as it is drawn: a word for it, and heights and thickness over module. */
 export interface DrawnForm {

@@ -1,12 +1,12 @@
-import { InputError } from '../diagnostics/errors.js';
-import { theoreticalAddendum } from '../geometry/epicycloid.js';
-import { touchingPitchCircles, wheelSizes } from '../geometry/wheel.js';
-import { addendumByFixedPoint } from '../handbook/addendum.js';
-import type { Citation } from '../handbook/record.js';
-import { wheelColumns } from '../handbook/tooth-tables.js';
-import { calculation } from './calculation.js';
+import { InputError } from '../../diagnostics/errors.js';
+import { theoreticalAddendum } from '../../geometry/wheels/epicycloid.js';
+import { touchingPitchCircles, wheelSizes } from '../../geometry/wheels/wheel.js';
+import type { Citation } from '../../handbook/record.js';
+import { addendumByFixedPoint } from '../../handbook/wheels/addendum.js';
+import { wheelColumns } from '../../handbook/wheels/tooth-tables.js';
+import { calculation } from '../calculation.js';
+import { choice, optional, orElse } from '../quantity.js';
 import { leaves, mm, module, table, teeth } from './gearing.js';
-import { choice, optional, orElse } from './quantity.js';
 import { FACE_RADIUS, PRACTICAL, type WheelForm, wheelFormNames, wheelForms } from './tooth-forms.js';
 
 /** A proportion as the table prints it, without the dust of adding. */

@@ -1,11 +1,12 @@
-import { crankAfter, greatestCommonDivisor, simpleIndexing } from '../geometry/indexing.js';
-import { crankByStepping, settingsByTrial } from '../handbook/counting.js';
-import type { Citation } from '../handbook/record.js';
-import { formatAngle } from '../units/angle.js';
-import { counted } from '../units/words.js';
-import { calculation } from './calculation.js';
-import { spacesInWords } from './moves.js';
-import { whole, wholes } from './quantity.js';
+import { crankAfter, simpleIndexing } from '../../geometry/dividing/indexing.js';
+import { greatestCommonDivisor } from '../../geometry/fractions.js';
+import { crankByStepping, settingsByTrial } from '../../handbook/dividing/counting.js';
+import type { Citation } from '../../handbook/record.js';
+import { formatAngle } from '../../units/angle.js';
+import { counted } from '../../units/words.js';
+import { calculation } from '../calculation.js';
+import { spacesInWords } from '../moves.js';
+import { whole, wholes } from '../quantity.js';
 
 const divisions = whole('N', 'divisions', 2, 10_000);
 const ratio = whole('R', 'turns of the crank for one turn of the work', 1, 1000);

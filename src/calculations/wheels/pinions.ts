@@ -1,6 +1,6 @@
-import { pinionSizes } from '../geometry/pinion.js';
-import { pinionTable } from '../handbook/tooth-tables.js';
-import { calculation } from './calculation.js';
+import { pinionSizes } from '../../geometry/wheels/pinion.js';
+import { pinionTable } from '../../handbook/wheels/tooth-tables.js';
+import { calculation } from '../calculation.js';
 import { leaves, mm, module, table } from './gearing.js';
 import { type LeafCount, pinionForms } from './tooth-forms.js';
 

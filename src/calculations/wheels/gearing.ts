@@ -1,5 +1,5 @@
-import type { Citation } from '../handbook/record.js';
-import { length, whole } from './quantity.js';
+import type { Citation } from '../../handbook/record.js';
+import { length, whole } from '../quantity.js';
 
 /** What wheels and pinions are given alike. */
 export const teeth = whole('z', 'teeth in the wheel', 6, 1000);

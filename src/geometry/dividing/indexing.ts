@@ -1,12 +1,9 @@
+import { greatestCommonDivisor } from '../fractions.js';
+
 /** A crank movement on one circle of a plate: so many spaces beyond the whole turns. */
 export interface CircleSetting {
   readonly holes: number;
   readonly circle: number;
-}
-
-/** Greatest common divisor of two whole numbers above 0. */
-export function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
 /**

@@ -1,16 +1,15 @@
-import { InputError } from '../diagnostics/errors.js';
-import { turnsForSpeed } from '../geometry/speed.js';
-import { approach, humpLeft, passDepths } from '../geometry/travel.js';
-import { passesByTakingOff } from '../handbook/counting.js';
-import type { Citation } from '../handbook/record.js';
-import { calculation } from './calculation.js';
-import { mm } from './gearing.js';
-import { length, number, orElse } from './quantity.js';
+import { InputError } from '../../diagnostics/errors.js';
+import { turnsForSpeed } from '../../geometry/setting-up/speed.js';
+import { approach, humpLeft, passDepths } from '../../geometry/setting-up/travel.js';
+import { passesByTakingOff } from '../../handbook/dividing/counting.js';
+import { derived } from '../../handbook/record.js';
+import { calculation } from '../calculation.js';
+import { length, number, orElse } from '../quantity.js';
+import { mm } from '../wheels/gearing.js';
 
 const cutterDiameter = length('D', 'cutter diameter', 1, 500);
 const depth = length('h', 'depth of cut', 0.001, 100);
 const clearance = orElse(length('c', 'clearance at each end', 0, 100), 1);
-const derived = (at: string): Citation => ({ work: 'derived', at });
 
 function refuseDeepCut(g: { readonly cutterDiameter: number; readonly depth: number }): void {
   if (g.depth > g.cutterDiameter / 2)

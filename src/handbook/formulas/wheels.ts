@@ -1,0 +1,51 @@
+import { derived, type FormulaRecord } from '../record.js';
+
+/** Wheels, pinions and their pitch: published formulas, by id. Lengths mm unless the title says otherwise. */
+export const wheelsFormulas = {
+  'pitch-diameter': {
+    title: 'Pitch diameter',
+    formula: 'd = m*z',
+    source: { work: 'cutter-table', at: 'row “pitch circle diameter”' },
+    worked: [{ given: { m: 1, z: 60 }, result: 60, tolerance: 0, source: derived('definition of module') }],
+  },
+  'diametral-pitch': {
+    title: 'Diametral pitch from module',
+    formula: 'P = 25.4/m',
+    source: derived('definition of diametral pitch, teeth per inch'),
+    worked: [{ given: { m: 1.5875 }, result: 16, tolerance: 1e-9, source: derived('25.4/16') }],
+  },
+  'module-of-pitch': {
+    title: 'Module from diametral pitch and circular pitch',
+    formula: 'm = sqrt(25.4*p/(pi*P))',
+    source: derived('m = p/π and m = 25.4/P, multiplied'),
+    worked: [
+      {
+        given: { p: 4.987278, P: 16 },
+        result: 1.5875,
+        tolerance: 1e-6,
+        source: derived('16 teeth to the inch'),
+      },
+    ],
+  },
+  'circular-pitch': {
+    title: 'Circular pitch',
+    formula: 'p = pi*m',
+    source: derived('circumference shared between the teeth'),
+    worked: [
+      { given: { m: 1.5875 }, result: 4.987, tolerance: 5e-4, source: derived('16 teeth to the inch') },
+    ],
+  },
+  'centre-distance': {
+    title: 'Centre distance of a wheel and pinion',
+    formula: 'a = m*(z + n)/2',
+    source: derived('pitch circles touch'),
+    worked: [
+      {
+        given: { m: 0.4, z: 50, n: 10 },
+        result: 12,
+        tolerance: 1e-12,
+        source: derived('twelve millimetre pair'),
+      },
+    ],
+  },
+} as const satisfies Record<string, FormulaRecord>;

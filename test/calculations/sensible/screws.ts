@@ -1,0 +1,3 @@
+import type { Sensible } from './sensible.js';
+
+export const screws: Sensible = {};
