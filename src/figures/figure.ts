@@ -47,3 +47,6 @@ export function defineFigure<Shape extends z.ZodRawShape>(definition: {
 }): FigureDefinition<z.output<z.ZodObject<Shape>>> {
   return definition;
 }
+
+/** A figure among others; what it is given has been checked against its own schema before it is drawn. */
+export type AnyFigure = FigureDefinition<Record<string, unknown>>;

@@ -2,24 +2,30 @@ import { InputError } from '../diagnostics/errors.js';
 import { checkGiven } from './check-given.js';
 import { checkBar } from './drawings/check-bar.js';
 import { cutterStamp } from './drawings/cutter-stamp.js';
+import { cuttingFigures } from './drawings/cutting/index.js';
 import { cuttingPasses } from './drawings/cutting-passes.js';
 import { depthForms } from './drawings/depth-forms.js';
+import { dividingFigures } from './drawings/dividing/index.js';
+import { finishingFigures } from './drawings/finishing/index.js';
 import { hump } from './drawings/hump.js';
 import { indexPlate } from './drawings/index-plate.js';
+import { involuteFigures } from './drawings/involute/index.js';
 import { overTravel } from './drawings/over-travel.js';
 import { pinionSection } from './drawings/pinion-section.js';
 import { pitchCircles } from './drawings/pitch-circles.js';
 import { quarterMarks } from './drawings/quarter-marks.js';
+import { screwsFigures } from './drawings/screws/index.js';
+import { settingUpFigures } from './drawings/setting-up/index.js';
 import { spacesNotHoles } from './drawings/spaces-not-holes.js';
 import { stack } from './drawings/stack.js';
 import { toothForm } from './drawings/tooth-form.js';
+import { trainsFigures } from './drawings/trains/index.js';
+import { trigonometryFigures } from './drawings/trigonometry/index.js';
 import { wheelBlank } from './drawings/wheel-blank.js';
-import type { Figure, FigureDefinition, FigureStyle } from './figure.js';
+import { wheelsFigures } from './drawings/wheels/index.js';
+import type { AnyFigure, Figure, FigureStyle } from './figure.js';
 
 export type { Figure, FigureDefinition, FigureStyle } from './figure.js';
-
-/** What a figure is given has been checked against its own schema before it is drawn. */
-type AnyFigure = FigureDefinition<Record<string, unknown>>;
 
 const all: readonly AnyFigure[] = [
   wheelBlank,
@@ -36,6 +42,15 @@ const all: readonly AnyFigure[] = [
   checkBar,
   cutterStamp,
   pitchCircles,
+  ...wheelsFigures,
+  ...involuteFigures,
+  ...dividingFigures,
+  ...settingUpFigures,
+  ...cuttingFigures,
+  ...trainsFigures,
+  ...finishingFigures,
+  ...screwsFigures,
+  ...trigonometryFigures,
 ];
 
 /** Every figure by name. */

@@ -1,10 +1,12 @@
 import type { FigureStyle } from '../../src/figures/figure.js';
+import { areas } from './areas/index.js';
 
 /** How a handout on A4 asks for its figures. */
 export const handout: FigureStyle = { labelSize: 2.8, units: 'mm', maxWidth: 165 };
 
 /** The class wheel of 60 teeth and its 8-leaf pinion, module 0.8, as each figure is given them. */
 export const classWheel: Readonly<Record<string, Record<string, unknown>>> = {
+  ...Object.fromEntries(Object.entries(areas).map(([name, { typical }]) => [name, typical])),
   'wheel-blank': {
     teeth: 60,
     module: 0.8,

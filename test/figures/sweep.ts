@@ -1,4 +1,5 @@
 import { type LeafCount, pinionForms, wheelForms } from '../../src/calculations/wheels/tooth-forms.js';
+import { areas } from './areas/index.js';
 
 /** Values to draw every figure from: the ranges that lessons vary over, ends and odd ones included. */
 const MODULES = [0.3, 0.4, 0.5, 0.6, 0.8, 1];
@@ -24,6 +25,7 @@ const pinion = (leaves: LeafCount, module: number): Given => {
 };
 
 export const sweeps: Readonly<Record<string, readonly Given[]>> = {
+  ...Object.fromEntries(Object.entries(areas).map(([name, { sweep }]) => [name, sweep])),
   'wheel-blank': cross(TEETH, MODULES).map(([teeth, module]) => ({
     teeth,
     module,

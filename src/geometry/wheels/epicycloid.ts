@@ -1,36 +1,58 @@
+import { type Point, polar } from '../curves/point.js';
+
+/** The face of a cycloidal wheel tooth: the place traced after the generating circle has rolled so far. */
+export interface Face {
+  /** Place after rolling through an angle about the wheel's centre, radians; the face starts at (pitch radius, 0). */
+  readonly at: (roll: number) => Point;
+  /** Roll at which two faces, half a circular pitch apart, meet on the tooth's centre line. */
+  readonly tipRoll: number;
+  /** Polar angle of the tooth's centre line from the start of the face, radians. */
+  readonly halfTooth: number;
+}
+
+/**
+ * The epicycloid that a wheel's tooth face follows. The generating circle rolls outside the wheel's pitch circle and
+ * has half the pinion's pitch diameter, so that the pinion's flanks are radial lines. The tooth is half a circular
+ * pitch thick.
+ *
+ * The meeting place is found by bisection on the roll: the traced point's polar angle grows steadily from 0, and is
+ * wanted at a quarter of the angular pitch, pi/(2z).
+ *
+ * @param teeth wheel teeth, z
+ * @param leaves pinion leaves, n; not more than z
+ * @param module mm; lengths come out in its unit
+ */
+export function wheelFace(teeth: number, leaves: number, module = 1): Face {
+  const pitchRadius = (module * teeth) / 2;
+  const roller = (module * leaves) / 4;
+  const centre = pitchRadius + roller;
+  const at = (roll: number): Point => {
+    const arm = polar(centre, roll);
+    const spoke = polar(roller, (centre * roll) / roller);
+    return { x: arm.x - spoke.x, y: arm.y - spoke.y };
+  };
+  const halfTooth = Math.PI / (2 * teeth);
+  let low = 0;
+  let high = (Math.PI * roller) / pitchRadius;
+  for (let step = 0; step < 200 && high - low > Number.EPSILON; step++) {
+    const middle = (low + high) / 2;
+    const { x, y } = at(middle);
+    if (Math.atan2(y, x) < halfTooth) low = middle;
+    else high = middle;
+  }
+  return { at, tipRoll: (low + high) / 2, halfTooth };
+}
+
 /**
  * Addendum of a cycloidal wheel tooth in modules, before any shortening: the height above the pitch circle at
- * which the epicycloid faces of a tooth half a circular pitch thick meet on its centre line. The generating
- * circle rolls outside the wheel's pitch circle and has half the pinion's pitch diameter, so that the pinion's
- * flanks are radial lines.
- *
- * Found by bisection on the roll angle: the traced point's polar angle grows steadily from 0, and is wanted at
- * a quarter of the angular pitch, pi/(2z).
+ * which its faces meet.
  *
  * @param teeth wheel teeth, z
  * @param leaves pinion leaves, n; not more than z
  * @returns dimensionless, times the module
  */
 export function theoreticalAddendum(teeth: number, leaves: number): number {
-  const pitchRadius = teeth / 2;
-  const roller = leaves / 4;
-  const centre = pitchRadius + roller;
-  const trace = (roll: number) => {
-    const spin = (centre * roll) / roller;
-    return {
-      x: centre * Math.cos(roll) - roller * Math.cos(spin),
-      y: centre * Math.sin(roll) - roller * Math.sin(spin),
-    };
-  };
-  const wanted = Math.PI / (2 * teeth);
-  let low = 0;
-  let high = (Math.PI * roller) / pitchRadius;
-  for (let step = 0; step < 200 && high - low > Number.EPSILON; step++) {
-    const middle = (low + high) / 2;
-    const { x, y } = trace(middle);
-    if (Math.atan2(y, x) < wanted) low = middle;
-    else high = middle;
-  }
-  const { x, y } = trace((low + high) / 2);
-  return Math.hypot(x, y) - pitchRadius;
+  const face = wheelFace(teeth, leaves);
+  const { x, y } = face.at(face.tipRoll);
+  return Math.hypot(x, y) - teeth / 2;
 }

@@ -1,0 +1,3 @@
+import type { AnyFigure } from '../../figure.js';
+
+export const involuteFigures: readonly AnyFigure[] = [];

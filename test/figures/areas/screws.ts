@@ -1,0 +1,3 @@
+import type { FigureValues } from './values.js';
+
+export const screws: FigureValues = {};
