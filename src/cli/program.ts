@@ -43,7 +43,7 @@ export function program({ out, err }: Streams): Command {
     .action(async (name: string, values: string[], options: { json?: true; kit?: string }) => {
       const typed = readPairs(values);
       const { work } = await import('../calculations/work.js');
-      const worked = work(name, options.kit ? { ...(await fromKit(options.kit, name)), ...typed } : typed);
+      const worked = work(name, options.kit ? await withKit(options.kit, name, typed) : typed);
       const { findCalculation } = await import('../calculations/catalogue.js');
       out(options.json ? `${JSON.stringify(worked, null, 2)}\n` : workText(worked, findCalculation(name)));
     });
@@ -81,12 +81,14 @@ export function program({ out, err }: Streams): Command {
   return benchleaf;
 }
 
-async function fromKit(file: string, calculation: string): Promise<Record<string, unknown>> {
+/** What was typed, and from the kit what that leaves open. */
+async function withKit(file: string, calculation: string, typed: Readonly<Record<string, string>>) {
   const { findCalculation } = await import('../calculations/catalogue.js');
   const { givensFromKit } = await import('../kit/givens.js');
   const { openKits } = await import('../kit/open.js');
+  const keys = Object.keys(findCalculation(calculation).given);
   const [kit] = openKits([file]);
-  return kit ? givensFromKit(kit, calculation, Object.keys(findCalculation(calculation).given)) : {};
+  return kit ? givensFromKit(kit, calculation, keys, typed) : typed;
 }
 
 /** `teeth=60 module=0.8` as given values. */

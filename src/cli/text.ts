@@ -35,17 +35,20 @@ function plain(value: unknown): string {
   return typeof value === 'number' ? String(Number(value.toPrecision(7))) : String(value ?? 'none');
 }
 
-/** The calculations with what each is given, for a person. */
+/** The calculations with what each is given and finds, for a person. */
 export function listText(entries: readonly CalculationEntry[]): string {
-  const lines = entries.flatMap(({ name, title, given }) => [
+  const lines = entries.flatMap(({ name, title, given, found }) => [
     `${name}: ${title}`,
-    ...given.map(
-      (one) =>
-        `    ${one.key}: ${one.name}; ${one.accepts}${one.default === undefined ? (one.optional ? ' (may be left out)' : '') : ` (else ${one.default})`}`,
-    ),
+    '  given',
+    ...given.map((one) => `    ${one.key}: ${one.name}; ${one.accepts}${whenLeftOut(one)}`),
+    '  found',
+    ...found.map(({ key, name: what, unit }) => `    ${key}: ${what}${unit && `, ${unit}`}`),
   ]);
   return `${lines.join('\n')}\n`;
 }
+
+const whenLeftOut = (one: CalculationEntry['given'][number]): string =>
+  one.default === undefined ? (one.optional ? ' (may be left out)' : '') : ` (else ${one.default})`;
 
 /** What was checked, for a person. */
 export function checkedText(checked: readonly Checked[]): string {

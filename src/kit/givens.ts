@@ -5,6 +5,9 @@ const answers: Readonly<Record<string, Readonly<Record<string, (kit: Kit) => unk
   dividing: {
     ratio: (kit) => kit.heads[0]?.ratio,
     circles: (kit) => kit.heads[0] && [...new Set(kit.heads[0].plates.flat())],
+    plates: (kit) => kit.heads[0]?.plates,
+    gears: (kit) => kit.heads[0]?.gears,
+    notches: (kit) => some(kit.directPlates.flatMap((plate) => plate.notches)),
   },
   setup: {
     slideTravel: (kit) => kit.slide?.travel,
@@ -12,23 +15,38 @@ const answers: Readonly<Record<string, Readonly<Record<string, (kit: Kit) => unk
     dialPerDivision: (kit) =>
       kit.slide && kit.slide.dialPerDivision / (kit.slide.dialReads === 'diameter' ? 2 : 1),
     cutterDiameter: (kit) => kit.cutters[0]?.diameter,
+    centreHeight: (kit) => kit.lathe?.centreHeight,
+  },
+  thread: { drills: (kit) => some(kit.drills) },
+  screwcut: {
+    leadPitch: ({ lathe }) => (lathe && 'lead' in lathe.leadScrew ? lathe.leadScrew.lead : undefined),
+    leadTpi: ({ lathe }) => (lathe && 'tpi' in lathe.leadScrew ? lathe.leadScrew.tpi : undefined),
+    wheels: (kit) => some(kit.lathe?.changeWheels),
   },
 };
 
+const some = <T>(list: readonly T[] | undefined) => (list && list.length > 0 ? list : undefined);
+
+/** Two ways to say one thing: what is typed one way silences the kit's other. */
+const RIVALS: Readonly<Record<string, string>> = { leadPitch: 'leadTpi', leadTpi: 'leadPitch' };
+
 /**
- * The values a kit gives to a calculation, by the first part of its name; the first dividing head and the first
- * cutter in the kit are the ones used. Values typed by hand win over these.
+ * The values typed by hand, and from a kit what they leave open; the first dividing head and the first cutter in the
+ * kit are the ones used.
  *
+ * @param calculation its name; the first part says which of the kit's answers apply
  * @param keys what the calculation is given
  */
 export function givensFromKit(
   kit: Kit,
   calculation: string,
   keys: readonly string[],
+  typed: Readonly<Record<string, unknown>> = {},
 ): Record<string, unknown> {
   const area = calculation.split('.')[0] ?? '';
   const known = answersOf(kit)[area] ?? {};
-  return Object.fromEntries(keys.filter((key) => Object.hasOwn(known, key)).map((key) => [key, known[key]]));
+  const open = keys.filter((key) => Object.hasOwn(known, key) && typed[RIVALS[key] ?? key] === undefined);
+  return { ...Object.fromEntries(open.map((key) => [key, known[key]])), ...typed };
 }
 
 const asked = new WeakMap<Kit, Readonly<Record<string, Readonly<Record<string, unknown>>>>>();

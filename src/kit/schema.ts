@@ -20,8 +20,13 @@ const circle = z
   .refine((holes) => new Set(holes).size === holes.length, { message: 'expected each circle once' });
 const plates = z.array(circle).min(1).max(12);
 
-/** One way to divide: a worm of a ratio and the plates that go on it. */
-const head = z.strictObject({ name, ratio: count(1, 1000), plates });
+/** One way to divide: a worm of a ratio, the plates that go on it, and gears for differential indexing. */
+const head = z.strictObject({
+  name,
+  ratio: count(1, 1000),
+  plates,
+  gears: z.array(count(10, 200)).min(2).max(60).optional(),
+});
 
 /** A screw: its lead in mm, or its threads per inch. */
 const screw = z.union([

@@ -177,9 +177,9 @@ function workFrom(
   names: Names,
   kit: Kit,
 ): FullWork {
-  const given: Record<string, unknown> = givensFromKit(kit, calculation.name, Object.keys(calculation.given));
-  for (const key of Object.keys(calculation.given))
-    if (names.values[key] !== undefined) given[key] = names.values[key];
+  const keys = Object.keys(calculation.given);
+  const own: Record<string, unknown> = {};
+  for (const key of keys) if (names.values[key] !== undefined) own[key] = names.values[key];
   for (const [key, raw] of Object.entries(declared)) {
     const quantity = calculation.given[key];
     const literal = quantity?.read(raw) !== undefined;
@@ -187,8 +187,9 @@ function workFrom(
       throw new Fault(`${calculation.name} is not given ${key}`, [key], '', [
         `It is given ${Object.keys(calculation.given).join(', ')}.`,
       ]);
-    given[key] = literal ? raw : placed([key], () => named(raw, names, quantity));
+    own[key] = literal ? raw : placed([key], () => named(raw, names, quantity));
   }
+  const given = givensFromKit(kit, calculation.name, keys, own);
   for (const [key, { name, fallback, optional }] of Object.entries(calculation.given))
     if (given[key] === undefined && fallback === undefined && !optional)
       throw new Fault(`${calculation.name} is not given ${key}, ${name}`, [], '', [
