@@ -4,6 +4,7 @@ import type { Worked } from '../calculations/work.js';
 import type { Checked } from '../pack/check.js';
 import type { Made } from '../pack/make.js';
 import { counted } from '../units/words.js';
+import { foundLines } from './found-text.js';
 
 /** A worked calculation as a person reads it: what was found, the working, and the check. */
 export function workText(worked: Worked, { found }: Calculation): string {
@@ -14,25 +15,6 @@ export function workText(worked: Worked, { found }: Calculation): string {
   for (const check of worked.checks)
     lines.push(`  ${check.of}: ${check.measured ? `${check.measured}: ` : ''}agrees (${check.source})`);
   return `${lines.join('\n')}\n`;
-}
-
-function foundLines(key: string, value: unknown, unit: string): string[] {
-  if (Array.isArray(value) && typeof value[0] === 'object')
-    return [`  ${key}:`, ...value.map((row) => `    ${rowText(row)}`)];
-  const numbers = typeof value === 'number' || (Array.isArray(value) && value.length > 0);
-  return [`  ${key}: ${plain(value)}${numbers && unit !== '' ? ` ${unit}` : ''}`];
-}
-
-function rowText(row: object): string {
-  return Object.entries(row)
-    .map(([key, value]) => `${key} ${plain(value)}`)
-    .join(', ');
-}
-
-function plain(value: unknown): string {
-  if (Array.isArray(value)) return value.map(plain).join(', ') || 'none';
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  return typeof value === 'number' ? String(Number(value.toPrecision(7))) : String(value ?? 'none');
 }
 
 /** The calculations with what each is given and finds, for a person. */
