@@ -1,3 +1,8 @@
 import type { AnyFigure } from '../../figure.js';
+import { motionWork } from './motion-work.js';
+import { pendulum } from './pendulum.js';
+import { trainPlan } from './train-plan.js';
+import { trainSection } from './train-section.js';
 
-export const trainsFigures: readonly AnyFigure[] = [];
+/** Figures of trains and time. */
+export const trainsFigures: readonly AnyFigure[] = [trainPlan, trainSection, motionWork, pendulum];
