@@ -37,7 +37,6 @@ export const sources = {
   'base-tangent-tables': 'Base-tangent tables after DIN 3960, module 1, 20° (from memory)',
   'involute-tables': 'Handbook tables of the involute function (from memory)',
   'over-pins-tables': 'Machinery’s Handbook, tables over pins of 1.728/P (from memory)',
-  'pin-size-page': 'Tooth thickness measurement with pins or balls, tandwiel.info (web page, read 2026)',
   'gear-texts': 'Gear textbooks, least teeth that a rack does not undercut (from memory)',
   iso68:
     'ISO 68-1, 965 and 724, ISO general purpose metric screw threads: profiles and basic dimensions (from memory)',
