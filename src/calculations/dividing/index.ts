@@ -1,5 +1,25 @@
 import type { Calculation } from '../calculation.js';
+import { angle } from './angle.js';
+import { closing } from './closing.js';
+import { compound } from './compound.js';
+import { diagnose } from './diagnose.js';
+import { differential } from './differential.js';
+import { direct } from './direct.js';
+import { nearest } from './nearest.js';
+import { plateError } from './plate-error.js';
 import { sectorArms, simple, tally } from './simple.js';
 
 /** Dividing, in the order of the trade. */
-export const dividing: readonly Calculation[] = [simple, tally, sectorArms];
+export const dividing: readonly Calculation[] = [
+  direct,
+  simple,
+  angle,
+  compound,
+  differential,
+  nearest,
+  tally,
+  closing,
+  diagnose,
+  sectorArms,
+  plateError,
+];

@@ -6,24 +6,20 @@ import { formatAngle } from '../../units/angle.js';
 import { counted } from '../../units/words.js';
 import { calculation } from '../calculation.js';
 import { spacesInWords } from '../moves.js';
-import { whole, wholes } from '../quantity.js';
+import { whole } from '../quantity.js';
+import { circles, divisions, possible, ratio, reason, turns } from './givens.js';
 
-const divisions = whole('N', 'divisions', 2, 10_000);
-const ratio = whole('R', 'turns of the crank for one turn of the work', 1, 1000);
-const circles = wholes('circles of holes', 2, 1000);
 const byTrial: Citation = {
   work: 'derived',
   at: 'every hole tried: divisions × movement = ratio, in whole spaces',
 };
-
-const reason = { unit: '', name: 'why it is not possible' };
 
 function reasonNone(count: number, head: number): string {
   return `${head}/${count} of a turn comes out in whole spaces on none of these circles`;
 }
 
 /** `40 ÷ 56 = 5/7 of a turn`, `60 ÷ 56 = 15/14 = 1 turn and 1/14`. */
-function turnsForOne(count: number, head: number): string {
+export function turnsForOne(count: number, head: number): string {
   const common = greatestCommonDivisor(count, head);
   const [top, bottom] = [head / common, count / common];
   const whole = Math.floor(top / bottom);
@@ -53,8 +49,8 @@ export const simple = calculation({
   title: 'Simple indexing',
   given: { divisions, ratio, circles },
   found: {
-    possible: { unit: '', name: 'possible' },
-    turns: { symbol: 'w', unit: 'turns', name: 'whole turns' },
+    possible,
+    turns,
     settings: { unit: 'spaces', name: 'spaces, on each circle that serves' },
     reason,
   },
@@ -89,7 +85,7 @@ export const tally = calculation({
   title: 'Tally of crank readings, with quarter marks',
   given: { divisions: whole('N', 'divisions', 2, 2000), ratio, circles },
   found: {
-    possible: { unit: '', name: 'possible' },
+    possible,
     circle: { unit: 'holes', name: 'circle used' },
     rows: { unit: '', name: 'reading after each division' },
     reason,

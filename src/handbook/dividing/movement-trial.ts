@@ -1,0 +1,48 @@
+/** A movement on one circle found by counting, and how far past what was wanted it goes, as a share of one space. */
+export interface CountedMovement {
+  readonly turns: number;
+  readonly holes: number;
+  readonly circle: number;
+  /** Whole parts past what was wanted; of `parts` to a space. Below 0 it falls short. */
+  readonly past: number;
+  readonly parts: number;
+}
+
+/**
+ * A movement counted out, for each circle: whole turns laid off one by one while they go in, then spaces one by one
+ * until the next would pass; the nearer of that and the next, never none. Whole numbers only.
+ *
+ * @param wanted turns of the crank, as `top/bottom`
+ */
+export function movementsByCounting(
+  top: number,
+  bottom: number,
+  circles: readonly number[],
+): readonly CountedMovement[] {
+  let turns = 0;
+  let left = top;
+  for (; left >= bottom; left -= bottom) turns++;
+  return circles.map((circle) => {
+    let holes = 0;
+    // A space is bottom parts; the rest of a turn is left × circle parts.
+    while ((holes + 1) * bottom <= left * circle) holes++;
+    const short = left * circle - holes * bottom;
+    const further = 2 * short > bottom || (turns === 0 && holes === 0);
+    const spaces = further ? holes + 1 : holes;
+    const place = spaces === circle ? { turns: turns + 1, holes: 0 } : { turns, holes: spaces };
+    return { ...place, circle, past: further ? bottom - short : -short, parts: bottom };
+  });
+}
+
+/** The same, nearest first; of those equally near, the smaller circle. */
+export function nearestByCounting(top: number, bottom: number, circles: readonly number[]) {
+  const size = ({ past, parts, circle }: CountedMovement) => ({
+    past: BigInt(Math.abs(past)),
+    space: BigInt(parts) * BigInt(circle),
+  });
+  return [...movementsByCounting(top, bottom, circles)].sort((a, b) => {
+    const [one, other] = [size(a), size(b)];
+    const difference = one.past * other.space - other.past * one.space;
+    return difference === 0n ? a.circle - b.circle : difference < 0n ? -1 : 1;
+  });
+}
