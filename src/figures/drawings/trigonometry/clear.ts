@@ -1,0 +1,58 @@
+import { type Extent, extentOf, type LabelBox } from '../../drafting/marks.js';
+import type { Point } from '../../drafting/point.js';
+import type { Pen } from '../../pen.js';
+
+/** White that every label keeps about it, mm. */
+const WHITE = 0.3;
+
+/** Whether no label on the board touches another, or a line. All labels must stand level. */
+export function isClear(pen: Pen): boolean {
+  const rooms = pen.marks.labels.map(roomOf);
+  return rooms.every(
+    (room, i) => rooms.slice(i + 1).every((other) => apart(room, other, WHITE)) && isOffLines(pen, room),
+  );
+}
+
+/** Whether a room is free of labels and lines so far. */
+export function isFree(pen: Pen, room: Extent): boolean {
+  return pen.marks.labels.every((label) => apart(room, roomOf(label), WHITE)) && isOffLines(pen, room);
+}
+
+const isOffLines = (pen: Pen, room: Extent): boolean =>
+  pen.marks.ink.every(({ points, width }) => {
+    const wide = grown(room, WHITE + width / 2);
+    return points.every((p, k) => {
+      const q = points[k + 1];
+      return q === undefined || !crosses(wide, p, q);
+    });
+  });
+
+const roomOf = (label: LabelBox): Extent => extentOf({ labels: [label], ink: [] });
+
+const grown = ({ left, top, right, bottom }: Extent, by: number): Extent => ({
+  left: left - by,
+  top: top - by,
+  right: right + by,
+  bottom: bottom + by,
+});
+
+const apart = (a: Extent, b: Extent, by: number): boolean =>
+  a.right + by < b.left || b.right + by < a.left || a.bottom + by < b.top || b.bottom + by < a.top;
+
+/** Whether a stretch enters a room: what is left of it between the room's sides, and then between top and bottom. */
+function crosses(room: Extent, p: Point, q: Point): boolean {
+  let [from, to] = [0, 1];
+  for (const [start, way, low, high] of [
+    [p.x, q.x - p.x, room.left, room.right],
+    [p.y, q.y - p.y, room.top, room.bottom],
+  ] as const) {
+    if (way === 0) {
+      if (start < low || start > high) return false;
+      continue;
+    }
+    const [a, b] = [(low - start) / way, (high - start) / way];
+    from = Math.max(from, Math.min(a, b));
+    to = Math.min(to, Math.max(a, b));
+  }
+  return from <= to;
+}

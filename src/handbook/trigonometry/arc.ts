@@ -1,0 +1,14 @@
+/** Pieces an arc is parted into; the rule's error falls with the fourth power of their number. */
+const PIECES = 1024;
+
+/**
+ * Length of an arc from chords alone, after Huygens: eight times the chord of half an arc, less the chord of the
+ * whole, divided by three; taken over many small pieces.
+ *
+ * @param angle at the centre, degrees up to 360
+ */
+export function arcByChords(diameter: number, angle: number): number {
+  const piece = (angle / PIECES) * (Math.PI / 180);
+  const chord = (turn: number): number => diameter * Math.sin(turn / 2);
+  return (PIECES * (8 * chord(piece / 2) - chord(piece))) / 3;
+}
