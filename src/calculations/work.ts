@@ -117,8 +117,9 @@ function keysWithSymbols(calculation: Calculation): readonly (readonly [string, 
 function symbolValues(calculation: Calculation, given: Values, found: Values): Record<string, number> {
   const scope: Record<string, number> = {};
   for (const [key, symbol] of keysWithSymbols(calculation)) {
-    const value = found[key] ?? given[key];
-    if (typeof value === 'number') scope[symbol] = value;
+    // A count may be given under the name that a list is found by.
+    const value = [found[key], given[key]].find((one) => typeof one === 'number');
+    if (value !== undefined) scope[symbol] = value as number;
   }
   return scope;
 }
