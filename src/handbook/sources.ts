@@ -52,6 +52,13 @@ export const sources = {
   'ordnance-wires': 'US Army Ordnance lesson OD1645, best wire for 60° threads (web page, read 2026)',
   jones: 'F. D. Jones, Turning and Boring, change gears for metric threads (web page, read 2026)',
   'construction-tools': 'Construction Tools, Selection of Simple Gear Wheels (web page, read 2026)',
+  'cutter-height-page': 'Setting the height of the cutter when making a spur gear (web page, read 2026)',
+  'escape-page': 'Escape wheels, cut with a fly cutter set over (web page, read 2026)',
+  'montana-milling': 'Milling Equations, Montana State University (web page, read 2026)',
+  'turning-formulas': 'Formulas, a cutting-tool maker’s course (web page, read 2026)',
+  'crossing-jig-page': 'Wheel Crossing Jig (web page, read 2026)',
+  'munitions-course': 'US Army munitions course MM0478, air gap by interference bands (web page, read 2026)',
+  'lapping-page': 'Reading Light Bands (web page, read 2026)',
   derived: 'Elementary geometry and arithmetic',
   practice: 'Common practice, no source',
 } as const;
