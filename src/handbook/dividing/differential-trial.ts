@@ -1,4 +1,5 @@
 import { idlersByTable } from './change-gears.js';
+import { gearRatios, lowest } from './gear-ratios.js';
 
 /** What a head, its circles and gears are asked for. */
 interface Wanted {
@@ -30,14 +31,8 @@ interface Reached {
  */
 export function differentialByTrial({ divisions, ratio, circles, gears }: Wanted) {
   const reached = new Map<string, Reached>();
-  const reduced = new Map<string, boolean>();
-  for (const { top, bottom, wheels } of trains(gears)) {
-    if (top > LARGEST_RATIO * bottom) continue;
-    const gearing = lowest(top, bottom);
-    const name = `${gearing.top}/${gearing.bottom}`;
-    // The same ratio by other wheels adds nothing; trains of two wheels come first.
-    if (reduced.has(name)) continue;
-    reduced.set(name, true);
+  for (const { wheels, ...gearing } of gearRatios(gears)) {
+    if (gearing.top > LARGEST_RATIO * gearing.bottom) continue;
     for (const sign of [1, -1]) {
       const left = ratio * gearing.bottom - sign * gearing.top;
       if (left <= 0) continue;
@@ -66,34 +61,6 @@ export function differentialByTrial({ divisions, ratio, circles, gears }: Wanted
       b.top - a.top,
   );
   return { count: reached.size, simplest };
-}
-
-/** Every train of two wheels, then every train of four; no wheel oftener than it is owned. */
-function* trains(gears: readonly number[]) {
-  for (const [i, top] of gears.entries())
-    for (const [j, bottom] of gears.entries()) if (i !== j) yield { top, bottom, wheels: 2 };
-  const pairs = new Map<string, readonly [number, number]>();
-  gears.forEach((one, i) => {
-    for (const other of gears.slice(i + 1))
-      pairs.set(`${Math.min(one, other)} ${Math.max(one, other)}`, [one, other]);
-  });
-  const owned = (teeth: number) => gears.filter((one) => one === teeth).length;
-  const spare = new Map([...new Set(gears)].map((teeth) => [teeth, owned(teeth)]));
-  const two = [...pairs.values()];
-  for (const drivers of two)
-    for (const driven of two) {
-      const shared = drivers.filter((one) => driven.includes(one));
-      const enough = shared.every(
-        (one) => [...drivers, ...driven].filter((other) => other === one).length <= (spare.get(one) ?? 0),
-      );
-      if (enough) yield { top: drivers[0] * drivers[1], bottom: driven[0] * driven[1], wheels: 4 };
-    }
-}
-
-function lowest(top: number, bottom: number) {
-  let [a, b] = [top, bottom];
-  while (b > 0) [a, b] = [b, a % b];
-  return { top: top / a, bottom: bottom / a };
 }
 
 /** A setting as the sheet gives it. */
