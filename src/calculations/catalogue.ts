@@ -1,6 +1,7 @@
 import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
 import type { Calculation } from './calculation.js';
+import { cutting } from './cutting/index.js';
 import { dividing } from './dividing/index.js';
 import { finishing } from './finishing/index.js';
 import { involute } from './involute/index.js';
@@ -17,6 +18,7 @@ export const catalogue: readonly Calculation[] = [
   ...involute,
   ...dividing,
   ...settingUp,
+  ...cutting,
   ...finishing,
   ...screws,
   ...trigonometry,

@@ -1,3 +1,4 @@
+import { cuttingFormulas } from './formulas/cutting.js';
 import { dividingFormulas } from './formulas/dividing.js';
 import { finishingFormulas } from './formulas/finishing.js';
 import { involuteFormulas } from './formulas/involute.js';
@@ -14,6 +15,7 @@ export const formulas = {
   ...involuteFormulas,
   ...dividingFormulas,
   ...settingUpFormulas,
+  ...cuttingFormulas,
   ...finishingFormulas,
   ...screwsFormulas,
   ...trigonometryFormulas,

@@ -58,6 +58,7 @@ export const sources = {
   'turning-formulas': 'Formulas, a cutting-tool maker’s course (web page, read 2026)',
   'crossing-jig-page': 'Wheel Crossing Jig (web page, read 2026)',
   'munitions-course': 'US Army munitions course MM0478, air gap by interference bands (web page, read 2026)',
+  'seal-page': 'Flatness of seal faces in helium light bands (web page, read 2026)',
   'lapping-page': 'Reading Light Bands (web page, read 2026)',
   derived: 'Elementary geometry and arithmetic',
   practice: 'Common practice, no source',

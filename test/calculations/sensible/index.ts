@@ -1,3 +1,4 @@
+import { cutting } from './cutting.js';
 import { dividing } from './dividing.js';
 import { finishing } from './finishing.js';
 import { involute } from './involute.js';
@@ -14,6 +15,7 @@ export const sensible: Sensible = {
   ...involute,
   ...dividing,
   ...settingUp,
+  ...cutting,
   ...finishing,
   ...screws,
   ...trigonometry,
