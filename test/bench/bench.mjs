@@ -11,6 +11,7 @@ import { planOf } from '../../dist/pack/plan.js';
 import { Printer } from '../../dist/print/printer.js';
 import { copyAssets } from '../../dist/sheets/assets.js';
 import { barePrint } from './bare-print.mjs';
+import { core } from './core.mjs';
 import { watchMemory } from './memory.mjs';
 
 const MAIN = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
@@ -128,7 +129,9 @@ problem sheets of 30 learners (${pagesOf(whole)} pages)
   our printer on the same HTML      ${share.printed.toFixed(2)} s, ${(share.printed / share.bare).toFixed(2)} of the bare print
   our own share, before the print   ${share.own.toFixed(2)} s, ${percent(share.own, share.bare)} of the bare print
 live memory of the tree at sheet 10 ${memory.early.toFixed(0)} MiB, at sheet 200 ${memory.late.toFixed(0)} MiB
-benchleaf list                      ${list === undefined ? '' : list.seconds.toFixed(2)} s`);
+benchleaf list                      ${list === undefined ? '' : list.seconds.toFixed(2)} s
+core, in one process, the usual of several runs
+${core()}`);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -7,6 +7,8 @@ import { simpleIndexing } from '../../dist/geometry/dividing/indexing.js';
 import { nearestSettings } from '../../dist/geometry/dividing/nearest.js';
 import { fraction } from '../../dist/geometry/fractions.js';
 import { involuteOutline } from '../../dist/geometry/involute/outline.js';
+import { theoreticalAddendum } from '../../dist/geometry/wheels/epicycloid.js';
+import { wheelOutline } from '../../dist/geometry/wheels/wheel-outline.js';
 import { work } from '../../dist/index.js';
 import { openKits } from '../../dist/kit/open.js';
 
@@ -50,29 +52,30 @@ function sweepWithProofs({ ratio, plates, gears = GEARS }) {
   }
 }
 
+/** A wheel's outline, cut off at the practical addendum. */
+function cycloidalWheel() {
+  const addendum = 0.95 * theoreticalAddendum(120, 8);
+  wheelOutline({ teeth: 120, leaves: 8, module: 0.8, addendum, dedendum: 1.57 });
+}
+
 /** What the core takes, as lines to print. */
 export function core() {
   const kits = openKits(KITS);
   const heads = kits.flatMap(({ heads }) => heads);
   const lines = [];
   const line = (what, ms) => lines.push(`  ${what.padEnd(58)} ${ms.toFixed(ms < 10 ? 1 : 0)} ms`);
-  for (const head of heads)
-    line(
-      `dividing, 2 to 1000, every way, ${head.name}`,
-      usual(() => sweep(head), 3),
-    );
-  for (const head of heads)
-    line(
-      `  the same with proofs and working`,
-      usual(() => sweepWithProofs(head), 3),
-    );
-  line(
-    'train.find, three stages, leaves 6 to 16, teeth 24 to 120',
-    usual(() => work('train.find', { ratio: 720, stages: 3 })),
-  );
-  line(
-    'involute outline, 120 teeth',
-    usual(() => involuteOutline(120, 0.8, Math.PI / 9)),
-  );
+  for (const head of heads) {
+    const every = usual(() => sweep(head), 3);
+    line(`dividing, 2 to 1000, every way, ${head.name}`, every);
+    const proven = usual(() => sweepWithProofs(head), 3);
+    line('  the same with proofs and working', proven);
+  }
+  const trains = usual(() => work('train.find', { ratio: 720, stages: 3 }));
+  line('train.find, three stages, leaves 6 to 16, teeth 24 to 120', trains);
+  const cut = usual(() => work('cut.simulate', { teeth: 120, leaves: 8, module: 0.8 }));
+  line('cut.simulate, a wheel of 120 teeth, with proofs', cut);
+  line('cycloidal outline, 120 teeth', usual(cycloidalWheel));
+  const involute = usual(() => involuteOutline(120, 0.8, Math.PI / 9));
+  line('involute outline, 120 teeth', involute);
   return lines.join('\n');
 }
