@@ -1,29 +1,50 @@
 import type { Kit } from './schema.js';
 
+/** A part of a kit, and what it answers. */
+interface Answer {
+  readonly part: keyof Kit;
+  readonly ask: (kit: Kit) => unknown;
+}
+
+const from = (part: keyof Kit, ask: (kit: Kit) => unknown): Answer => ({ part, ask });
+
 /** What a kit answers when a calculation asks for a value that was not typed. */
-const answers: Readonly<Record<string, Readonly<Record<string, (kit: Kit) => unknown>>>> = {
+const answers: Readonly<Record<string, Readonly<Record<string, Answer>>>> = {
   dividing: {
-    ratio: (kit) => kit.heads[0]?.ratio,
-    circles: (kit) => kit.heads[0] && [...new Set(kit.heads[0].plates.flat())],
-    plates: (kit) => kit.heads[0]?.plates,
-    gears: (kit) => kit.heads[0]?.gears,
-    notches: (kit) => some(kit.directPlates.flatMap((plate) => plate.notches)),
+    ratio: from('heads', (kit) => kit.heads[0]?.ratio),
+    circles: from('heads', (kit) => kit.heads[0] && [...new Set(kit.heads[0].plates.flat())]),
+    plates: from('heads', (kit) => kit.heads[0]?.plates),
+    gears: from('heads', (kit) => kit.heads[0]?.gears),
+    notches: from('directPlates', (kit) => some(kit.directPlates.flatMap((plate) => plate.notches))),
   },
   setup: {
-    slideTravel: (kit) => kit.slide?.travel,
+    slideTravel: from('slide', (kit) => kit.slide?.travel),
     // A dial that reads diameter takes off half of what it shows.
-    dialPerDivision: (kit) =>
-      kit.slide && kit.slide.dialPerDivision / (kit.slide.dialReads === 'diameter' ? 2 : 1),
-    cutterDiameter: (kit) => kit.cutters[0]?.diameter,
-    centreHeight: (kit) => kit.lathe?.centreHeight,
+    dialPerDivision: from(
+      'slide',
+      ({ slide }) => slide && slide.dialPerDivision / (slide.dialReads === 'diameter' ? 2 : 1),
+    ),
+    cutterDiameter: from('cutters', (kit) => kit.cutters[0]?.diameter),
+    centreHeight: from('lathe', (kit) => kit.lathe?.centreHeight),
   },
-  thread: { drills: (kit) => some(kit.drills) },
+  thread: { drills: from('drills', (kit) => some(kit.drills)) },
   screwcut: {
-    leadPitch: ({ lathe }) => (lathe && 'lead' in lathe.leadScrew ? lathe.leadScrew.lead : undefined),
-    leadTpi: ({ lathe }) => (lathe && 'tpi' in lathe.leadScrew ? lathe.leadScrew.tpi : undefined),
-    wheels: (kit) => some(kit.lathe?.changeWheels),
+    leadPitch: from('lathe', ({ lathe }) =>
+      lathe && 'lead' in lathe.leadScrew ? lathe.leadScrew.lead : undefined,
+    ),
+    leadTpi: from('lathe', ({ lathe }) =>
+      lathe && 'tpi' in lathe.leadScrew ? lathe.leadScrew.tpi : undefined,
+    ),
+    wheels: from('lathe', (kit) => some(kit.lathe?.changeWheels)),
   },
 };
+
+const areaOf = (calculation: string): string => calculation.split('.')[0] ?? '';
+
+/** The part of a kit that answers a value of a calculation; none where no kit does. */
+export function kitPartOf(calculation: string, key: string): string | undefined {
+  return answers[areaOf(calculation)]?.[key]?.part;
+}
 
 const some = <T>(list: readonly T[] | undefined) => (list && list.length > 0 ? list : undefined);
 
@@ -43,8 +64,7 @@ export function givensFromKit(
   keys: readonly string[],
   typed: Readonly<Record<string, unknown>> = {},
 ): Record<string, unknown> {
-  const area = calculation.split('.')[0] ?? '';
-  const known = answersOf(kit)[area] ?? {};
+  const known = answersOf(kit)[areaOf(calculation)] ?? {};
   const open = keys.filter((key) => Object.hasOwn(known, key) && typed[RIVALS[key] ?? key] === undefined);
   return { ...Object.fromEntries(open.map((key) => [key, known[key]])), ...typed };
 }
@@ -57,7 +77,7 @@ function answersOf(kit: Kit) {
   if (known) return known;
   const all = Object.fromEntries(
     Object.entries(answers).map(([area, ask]) => {
-      const values = Object.entries(ask).map(([key, answer]) => [key, answer(kit)] as const);
+      const values = Object.entries(ask).map(([key, answer]) => [key, answer.ask(kit)] as const);
       return [area, Object.fromEntries(values.filter(([, value]) => value !== undefined))];
     }),
   );

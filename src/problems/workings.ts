@@ -4,7 +4,7 @@ import { type FullWork, workInFull } from '../calculations/work.js';
 import { unitsOf } from '../calculations/working.js';
 import { CommandError } from '../diagnostics/errors.js';
 import { NoValueError } from '../formula/formula.js';
-import { givensFromKit } from '../kit/givens.js';
+import { givensFromKit, kitPartOf } from '../kit/givens.js';
 import type { Kit } from '../kit/schema.js';
 import { Fault, placed } from './fault.js';
 import { Names } from './names.js';
@@ -43,15 +43,6 @@ export interface Workings {
   /** Names of drawn values that were written with a unit of length. */
   readonly lengths: ReadonlySet<string>;
 }
-
-/** Where a kit says what a calculation may ask it. */
-const KIT_PARTS: Readonly<Record<string, string>> = {
-  ratio: 'heads:',
-  circles: 'heads:',
-  slideTravel: 'slide:',
-  dialPerDivision: 'slide:',
-  cutterDiameter: 'cutters:',
-};
 
 const NAME = /^[A-Za-z_]\w*(?:\.\w+)*$/;
 
@@ -190,13 +181,13 @@ function workFrom(
     own[key] = literal ? raw : placed([key], () => named(raw, names, quantity));
   }
   const given = givensFromKit(kit, calculation.name, keys, own);
-  for (const [key, { name, fallback, optional }] of Object.entries(calculation.given))
-    if (given[key] === undefined && fallback === undefined && !optional)
-      throw new Fault(`${calculation.name} is not given ${key}, ${name}`, [], '', [
-        KIT_PARTS[key]
-          ? `Put ${key} among the values, or write ${KIT_PARTS[key]} in the kit.`
-          : `Put ${key} among the values.`,
-      ]);
+  for (const [key, { name, fallback, optional }] of Object.entries(calculation.given)) {
+    if (given[key] !== undefined || fallback !== undefined || optional) continue;
+    const part = kitPartOf(calculation.name, key);
+    throw new Fault(`${calculation.name} is not given ${key}, ${name}`, [], '', [
+      part ? `Put ${key} among the values, or write ${part}: in the kit.` : `Put ${key} among the values.`,
+    ]);
+  }
   return workInFull(calculation.name, given);
 }
 

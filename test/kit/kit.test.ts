@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ContentError } from '../../src/diagnostics/diagnostic.js';
 import { printDiagnostics } from '../../src/diagnostics/print.js';
-import { work } from '../../src/index.js';
+import { listCalculations, work } from '../../src/index.js';
 import { givensFromKit } from '../../src/kit/givens.js';
 import { openKits } from '../../src/kit/open.js';
 import { readKit } from '../../src/kit/read.js';
@@ -97,5 +97,56 @@ describe('a faulty kit is refused with the place of each fault', () => {
       }),
       { numRuns: 500 },
     );
+  });
+});
+
+describe('what a kit answers', () => {
+  const answered = (kit: Kit, name: string, typed: Record<string, unknown>) =>
+    work(
+      name,
+      givensFromKit(
+        kit,
+        name,
+        [
+          'leadPitch',
+          'leadTpi',
+          'wheels',
+          'drills',
+          'plates',
+          'ratio',
+          'gears',
+          'circles',
+          'notches',
+          'centreHeight',
+        ].filter((key) => given(name).includes(key)),
+        typed,
+      ),
+    ).found;
+  const given = (name: string) =>
+    listCalculations()
+      .find((one) => one.name === name)
+      ?.given.map(({ key }) => key) ?? [];
+
+  it('change wheels for its own lead screw, in either system', () => {
+    expect(answered(metric, 'screwcut.changeWheels', { pitch: 1 })).toMatchObject({ possible: true });
+    expect(answered(inch, 'screwcut.changeWheels', { tpi: 20 })).toMatchObject({ possible: true });
+  });
+
+  it('nothing about the lead screw when another is typed', () => {
+    expect(answered(inch, 'screwcut.changeWheels', { pitch: 1, leadPitch: 4 })).toMatchObject({
+      possible: true,
+    });
+    expect(
+      Object.keys(givensFromKit(inch, 'screwcut.changeWheels', ['leadTpi', 'leadPitch'], { leadPitch: 4 })),
+    ).toEqual(['leadPitch']);
+  });
+
+  it('compound and differential indexing, direct plates and drills', () => {
+    expect(answered(metric, 'dividing.compound', { divisions: 69 })).toMatchObject({ possible: true });
+    expect(answered(metric, 'dividing.differential', { divisions: 127 })).toMatchObject({ possible: true });
+    expect(answered(metric, 'dividing.direct', { divisions: 12 })).toMatchObject({ possible: true });
+    expect(
+      answered(metric, 'thread.tappingDrill', { series: 'iso', size: 'M6', base: 'external' }).nearestDrill,
+    ).toBe(5);
   });
 });
