@@ -1,7 +1,9 @@
 import { isMoves, type Move, movesInWords, spacesInWords } from '../calculations/moves.js';
 import type { UnitSystem } from '../units/format.js';
 import { roundTo } from '../units/format.js';
+import type { Expected, ExpectedNumber } from './expected.js';
 import { Fault } from './fault.js';
+import { takesNumber } from './judge.js';
 import type { PartDeclaration } from './schema.js';
 import { angleInWords, inWords, measureOf, placesOf } from './show.js';
 import { parseStep, type Step } from './step.js';
@@ -21,6 +23,8 @@ export interface Answer {
   takes(value: number): boolean;
   /** A number as a learner would write it down. */
   write(value: number): string;
+  /** The same as data. */
+  readonly expects: Expected;
 }
 
 /** Nearer to halfway than this share of a step, rounding is ambiguous. */
@@ -39,20 +43,27 @@ export function answerOf(
 ): Answer {
   const { value, unit } = subject;
   if (typeof value === 'number') return numberAnswer(value, unit, rule, system);
-  if (typeof value === 'boolean') return wordAnswer((words ?? ['possible', 'not possible'])[value ? 0 : 1]);
+  if (typeof value === 'boolean') {
+    const [yes, no] = words ?? ['possible', 'not possible'];
+    const [word, other] = value ? [yes, no] : [no, yes];
+    return wordAnswer(word, { kind: 'word', word, other });
+  }
   if (Array.isArray(value)) {
-    if (subject.from.kind === 'run')
+    if (subject.from.kind === 'run') {
+      const expects: Expected = { kind: 'set', items: value.map((one) => inWords(one, unit, system)) };
       return value.length === 0
-        ? wordAnswer('none of them')
-        : wordAnswer(inWords(value, unit, system), 'all of these and no others, in any order');
+        ? wordAnswer('none of them', expects)
+        : wordAnswer(inWords(value, unit, system), expects, 'all of these and no others, in any order');
+    }
     if (value.length === 0 || isMoves(value)) return movesAnswer(subject, value);
     return listAnswer(value, unit, rule, system);
   }
-  return wordAnswer(String(value));
+  return wordAnswer(String(value), { kind: 'word', word: String(value) });
 }
 
-function wordAnswer(text: string, accepted = 'only this'): Answer {
-  return { text, accepted, unit: '', exact: false, ambiguous: false, takes: () => false, write: String };
+function wordAnswer(text: string, expects: Expected, accepted = 'only this'): Answer {
+  const takes = () => false;
+  return { text, accepted, unit: '', exact: false, ambiguous: false, takes, write: String, expects };
 }
 
 /** The crank's movements: any that serves is right, and so is any other way to say the same fraction of a turn. */
@@ -68,6 +79,7 @@ function movesAnswer(subject: Subject, moves: readonly Move[]): Answer {
     ambiguous: false,
     takes: (count) => count === first?.holes,
     write: (count) => `${spacesInWords(turns, count)} on the ${first?.circle}-hole circle`,
+    expects: { kind: 'moves', turns, moves },
   };
 }
 
@@ -76,13 +88,14 @@ function numberAnswer(
   unit: string,
   rule: PartDeclaration['answer'],
   system: UnitSystem,
-): Answer {
+): Answer & { readonly expects: ExpectedNumber } {
   const measure = measureOf(unit, system);
   if (rule.to === undefined) {
     if (Math.abs(value - Math.round(value)) > 1e-9)
       throw new Fault('this answer is not a whole number: say how it is rounded', ['answer'], '', [
         'Write for instance answer: { to: 0.01 mm, accept: 0.01 mm }.',
       ]);
+    const whole = Math.round(measure.shown(value));
     return {
       text: measure.words(measure.shown(value), 0),
       accepted: 'only this',
@@ -91,6 +104,7 @@ function numberAnswer(
       ambiguous: false,
       takes: (other) => Math.abs(other - value) < 1e-6,
       write: (other) => inWords(other, unit, system),
+      expects: { kind: 'number', value: whole, unit: measure.label, step: 0, within: 0 },
     };
   }
   const to = stepOf(rule.to, 'to', unit, system);
@@ -105,14 +119,23 @@ function numberAnswer(
   const slack = within.kind === 'percent' ? (Math.abs(right) * within.size) / 100 : within.size;
   const share = Math.abs(exact / to.size) % 1;
   const [low, high] = [words(rounded(right - slack)), words(rounded(right + slack))];
+  const expects: ExpectedNumber = {
+    kind: 'number',
+    value: Number(right.toPrecision(12)),
+    unit: measure.label,
+    step: to.size,
+    within: slack,
+    ...(to.kind === 'minute' || to.kind === 'second' ? { angle: to.kind } : {}),
+  };
   return {
     text: words(right),
     accepted: low === high ? 'only this' : `${low} to ${high}`,
     unit: to.kind === 'plain' ? measure.label : '',
     exact: false,
     ambiguous: Math.abs(share - 0.5) < NEAR_HALF,
-    takes: (other) => Math.abs(rounded(measure.shown(other)) - right) <= slack + to.size / 100,
+    takes: (other) => takesNumber(expects, measure.shown(other)),
     write: (other) => words(rounded(measure.shown(other))),
+    expects,
   };
 }
 
@@ -137,6 +160,7 @@ function listAnswer(
     ambiguous: each.some((one) => one.ambiguous),
     takes: () => false,
     write: (other) => inWords(other, unit, system),
+    expects: { kind: 'numbers', each: each.map((one) => one.expects) },
   };
 }
 

@@ -83,6 +83,7 @@ export function partWithKey(
     room: asked.room ?? defaultRoom(asked.marks),
     answer: answer.text,
     accepted: answer.accepted,
+    expects: answer.expects,
     marks: marksOf(asked.marks),
     get method() {
       return method();

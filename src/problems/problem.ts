@@ -1,4 +1,5 @@
 import type { WorkingStep } from '../calculations/working.js';
+import type { Expected } from './expected.js';
 
 /** What a lesson or problem may name, by name; a working's found values stand under its name. Lengths mm. */
 export type Values = Readonly<Record<string, unknown>>;
@@ -28,6 +29,8 @@ export interface Part {
   readonly answer: string;
   /** What is taken as right, such as `50.20 to 50.22 mm` or `any one of these`. */
   readonly accepted: string;
+  /** The same as data, to judge by. */
+  readonly expects: Expected;
   readonly method: readonly WorkingStep[];
   readonly marks: readonly Mark[];
   readonly slips: readonly SlipLine[];
@@ -44,6 +47,8 @@ export interface Mark {
 export interface SlipLine {
   readonly gives: string;
   readonly says: string;
+  /** What it gives as a number in the unit beside the box; for a move of the crank, spaces on the first circle. */
+  readonly shown?: number;
 }
 
 /** The second route's word on an answer. */

@@ -6,7 +6,7 @@ import { placed } from './fault.js';
 import { Names } from './names.js';
 import type { SlipLine } from './problem.js';
 import type { PartDeclaration } from './schema.js';
-import { inWords } from './show.js';
+import { inWords, measureOf } from './show.js';
 import type { Subject } from './subject.js';
 
 interface DeclaredSlip {
@@ -39,7 +39,8 @@ export function slipsOf(
   system: UnitSystem,
 ): WorkedSlip[] {
   if (typeof subject.value !== 'number' && !isMoves(subject.value)) return [];
-  const { from } = subject;
+  const { from, unit } = subject;
+  const measure = measureOf(unit, system);
   const own =
     from.kind === 'found' ? Object.entries(from.full.slips).filter(([, slip]) => slip.of === from.key) : [];
   const worked = (id: string, { formula, says, makes }: DeclaredSlip, known: Names): WorkedSlip[] => {
@@ -48,7 +49,7 @@ export function slipsOf(
       const gives = answer.write(value);
       if (NOTHING.test(gives) && !NOTHING.test(answer.text)) return []; // nobody writes down nought
       const teeth = makes === undefined ? '' : ` ${teethMade(known.evaluate(makes), system)}`;
-      return [{ id, value, line: { gives, says: says + teeth } }];
+      return [{ id, value, line: { gives, says: says + teeth, shown: measure.shown(value) } }];
     } catch (error) {
       if (error instanceof NoValueError) return [];
       throw error;

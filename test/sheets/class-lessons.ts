@@ -139,6 +139,7 @@ function part(changes: Partial<Part>): Part {
     room: 3,
     answer: '50.21\u202Fmm',
     accepted: '50.20 to 50.22\u202Fmm',
+    expects: { kind: 'number', value: 50.21, unit: 'mm', step: 0.01, within: 0.01 },
     method: worked('wheel.blank', WHEEL).steps.slice(3, 4),
     marks: [
       { code: 'M1', for: 'the rule with numbers in' },
