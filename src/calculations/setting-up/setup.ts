@@ -1,8 +1,8 @@
 import { InputError } from '../../diagnostics/errors.js';
 import { turnsForSpeed } from '../../geometry/setting-up/speed.js';
 import { approach, humpLeft, passDepths } from '../../geometry/setting-up/travel.js';
-import { passesByTakingOff } from '../../handbook/dividing/counting.js';
 import { derived } from '../../handbook/record.js';
+import { passesByLaying } from '../../handbook/setting-up/passes.js';
 import { calculation } from '../calculation.js';
 import { length, number, orElse } from '../quantity.js';
 import { mm } from '../wheels/gearing.js';
@@ -154,10 +154,10 @@ export const passes = calculation({
   proofs: [
     {
       of: 'passes',
-      source: derived('pass by pass until nothing is left, the last one smaller'),
+      source: derived('passes laid one on another until they reach the depth, the last one smaller'),
       within: 1e-9,
       value: (g) => {
-        const count = passesByTakingOff(g.depth, g.largestPass);
+        const count = passesByLaying(g.depth, g.largestPass);
         return Array.from({ length: count }, (_, i) => Math.min(g.largestPass, g.depth - i * g.largestPass));
       },
     },

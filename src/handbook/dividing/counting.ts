@@ -21,15 +21,3 @@ export function crankByStepping(divisions: number, turns: number, holes: number,
   }
   return places;
 }
-
-/** Depth taken off pass by pass, in whole ten-thousandths of a millimetre, until none is left; the count. */
-export function passesByTakingOff(depth: number, largest: number): number {
-  let left = Math.round(depth * 10_000);
-  const bite = Math.round(largest * 10_000);
-  let count = 0;
-  while (left > 0) {
-    left -= bite;
-    count++;
-  }
-  return count;
-}

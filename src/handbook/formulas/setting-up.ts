@@ -67,4 +67,109 @@ export const settingUpFormulas = {
       },
     ],
   },
+  'cutter-height': {
+    title: 'Height of the cutter’s upper face when the feeler is nipped',
+    formula: 'y = H + t/2 - f',
+    source: { work: 'cutter-height-page', at: 'centre height and half the thickness' },
+    worked: [
+      {
+        given: { H: 95.25, t: 0.53, f: 0 },
+        result: 95.515,
+        tolerance: 0,
+        source: { work: 'cutter-height-page', at: '3.75 in centres, cutter 0.53 mm thick' },
+      },
+    ],
+  },
+  'cutter-gauge': {
+    title: 'Height of the gauge for the cutter’s upper face',
+    formula: 'G = H + t/2',
+    source: { work: 'cutter-height-page', at: 'centre height and half the thickness' },
+    worked: [
+      {
+        given: { H: 95.25, t: 0.53 },
+        result: 95.515,
+        tolerance: 0,
+        source: { work: 'cutter-height-page', at: '95.25 + 0.265' },
+      },
+    ],
+  },
+  'centre-from-touch': {
+    title: 'From a touch on the rim to the centre',
+    formula: 'y = (D + t)/2 + f',
+    source: derived('half the blank, half the cutter, and the feeler'),
+    worked: [
+      {
+        given: { D: 50, t: 2, f: 0.05 },
+        result: 26.05,
+        tolerance: 1e-12,
+        source: derived('25 + 1 + 0.05'),
+      },
+    ],
+  },
+  'half-turn-step': {
+    title: 'Step that the half-turn test shows',
+    formula: 's = 2*e',
+    source: derived('the first cut is as far to one side as the second is to the other'),
+    worked: [{ given: { e: 0.08 }, result: 0.16, tolerance: 0, source: derived('twice 0.08') }],
+  },
+  lean: {
+    title: 'Lean of teeth cut off centre',
+    formula: 'A = asind(2*e/D)',
+    source: derived('right triangle of offset and radius'),
+    worked: [{ given: { e: 12, D: 48 }, result: 30, tolerance: 1e-12, source: derived('half the radius') }],
+  },
+  'lean-at-rim': {
+    title: 'Lean of teeth cut off centre, along the rim',
+    formula: 'b = pi*D*asind(2*e/D)/360',
+    source: derived('arc of the angle of lean'),
+    worked: [
+      { given: { e: 12, D: 48 }, result: 12.566, tolerance: 5e-4, source: derived('a twelfth of the rim') },
+    ],
+  },
+  'surface-speed': {
+    title: 'Cutting speed of a cutter or of work',
+    formula: 'V = pi*D*S/1000',
+    source: derived('circumference times turns'),
+    worked: [
+      {
+        given: { D: 12.7, S: 2292 },
+        result: 91.44,
+        tolerance: 0.02,
+        source: { work: 'speed-table', at: '1/2 in at 300 ft/min' },
+      },
+    ],
+  },
+  'table-feed': {
+    title: 'Feed of the work under a cutter',
+    formula: 'F = S*T*f',
+    source: { work: 'montana-milling', at: 'feed rate' },
+    worked: [
+      {
+        given: { S: 136.4, T: 10, f: 0.008 },
+        result: 10.91,
+        tolerance: 5e-3,
+        source: { work: 'groover', at: 'slab milling problem, in/min, from memory' },
+      },
+      {
+        given: { S: 1000, T: 1, f: 0.1 },
+        result: 100,
+        tolerance: 1e-9,
+        source: { work: 'turning-formulas', at: '0.1 mm a turn at 1000 rev/min' },
+      },
+    ],
+  },
+  'tooth-frequency': {
+    title: 'Strikes of the cutter’s teeth, a second',
+    formula: 'f = S*T/60',
+    source: derived('turns a second times teeth'),
+    worked: [
+      { given: { S: 900, T: 12 }, result: 180, tolerance: 0, source: derived('15 turns of 12 teeth') },
+    ],
+  },
+  'escape-offset': {
+    title: 'Set-over of the cutter for a sloping face',
+    formula: 'b = D/2*sind(A)',
+    source: { work: 'escape-page', at: 'the slant is made by setting the cutter over' },
+    worked: [{ given: { D: 30, A: 30 }, result: 7.5, tolerance: 1e-12, source: derived('half the radius') }],
+  },
 } as const satisfies Record<string, FormulaRecord>;

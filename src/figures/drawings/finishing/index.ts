@@ -1,3 +1,13 @@
 import type { AnyFigure } from '../../figure.js';
+import { crossingLayout } from './crossing-layout.js';
+import { crossingPegs } from './crossing-pegs.js';
+import { crossingWindow } from './crossing-window.js';
+import { flatnessBands } from './flatness-bands.js';
 
-export const finishingFigures: readonly AnyFigure[] = [];
+/** Figures of finishing, in the order of the trade. */
+export const finishingFigures: readonly AnyFigure[] = [
+  crossingWindow,
+  crossingLayout,
+  crossingPegs,
+  flatnessBands,
+];
