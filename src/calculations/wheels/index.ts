@@ -1,4 +1,6 @@
 import type { Calculation } from '../calculation.js';
+import { meshActionOf } from './mesh-action.js';
+import { meshDepth } from './mesh-depth.js';
 import { convert } from './modules.js';
 import { pinionBlank } from './pinions.js';
 import { addendumFactor, centreDistance, wheelBlank } from './wheels.js';
@@ -10,4 +12,6 @@ export const wheels: readonly Calculation[] = [
   wheelBlank,
   pinionBlank,
   centreDistance,
+  meshDepth,
+  meshActionOf,
 ];

@@ -15,7 +15,7 @@ const plain = (modules: number) => String(Number(modules.toFixed(2)));
 const article: Citation = { work: 'cycloidal-article', at: 'fixed-point form, from memory' };
 
 /** The rule is for a wheel that drives a smaller pinion; below that the generating circle outgrows the wheel. */
-function refuseLargePinion(g: { readonly teeth: number; readonly leaves: number }): void {
+export function refuseLargePinion(g: { readonly teeth: number; readonly leaves: number }): void {
   if (g.leaves > g.teeth)
     throw new InputError('leaves', g.leaves, `at most as many as the wheel has teeth, ${g.teeth}`);
 }

@@ -8,6 +8,8 @@ export interface Face {
   readonly tipRoll: number;
   /** Polar angle of the tooth's centre line from the start of the face, radians. */
   readonly halfTooth: number;
+  /** Roll at which the face reaches a radius about the wheel's centre; at least 0, at most the tip's. */
+  readonly rollAt: (radius: number) => number;
 }
 
 /**
@@ -40,7 +42,13 @@ export function wheelFace(teeth: number, leaves: number, module = 1): Face {
     if (Math.atan2(y, x) < halfTooth) low = middle;
     else high = middle;
   }
-  return { at, tipRoll: (low + high) / 2, halfTooth };
+  const tipRoll = (low + high) / 2;
+  // The traced point, the generating circle's centre and the wheel's centre make a triangle.
+  const rollAt = (radius: number): number => {
+    const cosine = (centre ** 2 + roller ** 2 - radius ** 2) / (2 * centre * roller);
+    return Math.min(tipRoll, (roller / pitchRadius) * Math.acos(Math.min(1, Math.max(-1, cosine))));
+  };
+  return { at, tipRoll, halfTooth, rollAt };
 }
 
 /**

@@ -48,4 +48,23 @@ export const wheelsFormulas = {
       },
     ],
   },
+  'pitch-circle-gap': {
+    title: 'Gap between the pitch circles at a measured centre distance',
+    formula: 'g = a - m*(z + n)/2',
+    source: derived('measured less right centre distance'),
+    worked: [
+      {
+        given: { a: 27.34, m: 0.8, z: 60, n: 8 },
+        result: 0.14,
+        tolerance: 1e-9,
+        source: derived('27.34 − 27.20, too shallow'),
+      },
+    ],
+  },
+  'mesh-ratio': {
+    title: 'Turns of the pinion to one of the wheel',
+    formula: 'i = z/n',
+    source: derived('tooth for leaf'),
+    worked: [{ given: { z: 60, n: 8 }, result: 7.5, tolerance: 0, source: derived('60 into 8') }],
+  },
 } as const satisfies Record<string, FormulaRecord>;

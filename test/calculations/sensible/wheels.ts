@@ -6,4 +6,6 @@ export const wheels: Sensible = {
   'wheel.blank': { teeth: 60, leaves: 8, module: 0.8 },
   'pinion.blank': { leaves: 8, module: 0.8 },
   'mesh.centreDistance': { teeth: 60, leaves: 8, module: 0.8 },
+  'mesh.depth': { teeth: 60, leaves: 8, module: 0.8, measuredCentres: 27.34 },
+  'mesh.action': { teeth: 60, leaves: 8, module: 0.8 },
 };

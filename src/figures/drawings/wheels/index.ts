@@ -1,3 +1,14 @@
 import type { AnyFigure } from '../../figure.js';
+import { meshDepthFigure } from './mesh-depth.js';
+import { meshPositions } from './mesh-positions.js';
+import { pinionOutlineFigure } from './pinion-outline.js';
+import { toothCurve } from './tooth-curve.js';
+import { wheelOutlineFigure } from './wheel-outline.js';
 
-export const wheelsFigures: readonly AnyFigure[] = [];
+export const wheelsFigures: readonly AnyFigure[] = [
+  wheelOutlineFigure,
+  toothCurve,
+  pinionOutlineFigure,
+  meshPositions,
+  meshDepthFigure,
+];
