@@ -7,6 +7,7 @@ import { sources } from '../handbook/sources.js';
 import type { Calculation, Proof, Slip, Step } from './calculation.js';
 import { findCalculation } from './catalogue.js';
 import { readGiven } from './quantity.js';
+import { leftSide } from './working.js';
 
 type Values = Readonly<Record<string, unknown>>;
 type AnyProof = Proof<Values, Values>;
@@ -177,7 +178,10 @@ function line(step: Step, scope: Readonly<Record<string, number>>): string {
   if (typeof step !== 'string') return step.say;
   const needed = symbolsOf(step);
   const shown = Object.fromEntries(needed.map((symbol) => [symbol, figures(scope[symbol])]));
-  return `${plainFormula(step)} = ${withNumbers(step, shown)} = ${figures(evaluateFormula(step, scope))}`;
+  const right = plainFormula(step.slice(step.indexOf('=') + 1).trim());
+  // A formula of numbers alone, or of one symbol, would say the same twice.
+  const sides = new Set([right, withNumbers(step, shown), figures(evaluateFormula(step, scope))]);
+  return [leftSide(step), ...sides].filter((side) => side !== '').join(' = ');
 }
 
 /** Seven significant figures: more than any sheet prints, fewer than binary dust. */

@@ -1,6 +1,8 @@
 /** Most rows of a list, and most letters of a text, that a terminal is given; data has them all. */
 const ROWS = 24;
 const LETTERS = 160;
+/** What binary arithmetic leaves of nought. */
+const DUST = 1e-11;
 
 /** A found value as a person reads it, on as many lines as it takes. */
 export function foundLines(key: string, value: unknown, unit: string): string[] {
@@ -21,7 +23,7 @@ function plain(value: unknown): string {
   if (Array.isArray(value)) return listed(value);
   if (typeof value === 'object' && value !== null) return recorded(value);
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'number') return String(Number(value.toPrecision(7)));
+  if (typeof value === 'number') return String(Math.abs(value) < DUST ? 0 : Number(value.toPrecision(7)));
   const text = String(value ?? 'none');
   return text.length > LETTERS ? `${text.slice(0, LETTERS)}… (--json gives all)` : text;
 }

@@ -2,7 +2,7 @@ import { labelWidth, REACH, type Weight } from './drafting/label.js';
 import { type Extent, extentOf, type Ink, type LabelBox, type Marks } from './drafting/marks.js';
 import type { Point } from './drafting/point.js';
 import { fittedDash, type StrokeKind, strokes } from './drafting/strokes.js';
-import { circleElement, pathElement, svgElement, textElement } from './drafting/svg.js';
+import { circleElement, pathElement, roundElements, svgElement, textElement } from './drafting/svg.js';
 import { sweep, Trace } from './drafting/trace.js';
 import type { Drawing, FigureStyle } from './figure.js';
 
@@ -41,6 +41,17 @@ export class Pen {
     for (const points of trace.runs) this.#ink.push({ width: strokes[kind].width, points });
   }
 
+  /** Whatever the trace does, so many times round a place, equally spaced; written once however often it stands. */
+  strokeRound(kind: StrokeKind, about: Point, count: number, draw: (trace: Trace) => void): void {
+    const trace = new Trace();
+    draw(trace);
+    const { width } = strokes[kind];
+    this.#elements.push(...roundElements(trace.d, width, about, count));
+    for (const points of trace.runs)
+      for (let i = 0; i < count; i++)
+        this.#ink.push({ width, points: turned(points, about, (360 * i) / count) });
+  }
+
   /** Straight lines from place to place. */
   line(kind: StrokeKind, ...places: readonly Point[]): void {
     this.stroke(kind, (trace) => trace.through(places));
@@ -56,14 +67,8 @@ export class Pen {
     );
   }
 
-  rectangle(kind: StrokeKind, { left, top, right, bottom }: Extent, fill?: 'paper' | 'ink'): void {
-    const corners = [
-      { x: left, y: top },
-      { x: right, y: top },
-      { x: right, y: bottom },
-      { x: left, y: bottom },
-    ];
-    this.polygon(kind, corners, fill);
+  rectangle(kind: StrokeKind, box: Extent, fill?: 'paper' | 'ink'): void {
+    this.polygon(kind, cornersOf(box), fill);
   }
 
   /** A small solid shape with no edge of its own: an arrowhead. */
@@ -103,7 +108,7 @@ export class Pen {
         top: base - REACH.ascent * size,
         bottom: base + REACH.descent * size,
       };
-      this.#labels.push({ text: line, corners: turnedCorners(box, at, turn) });
+      this.#labels.push({ text: line, corners: turned(cornersOf(box), at, turn) });
     });
     return { left, right: left + width, top, bottom: top + height };
   }
@@ -144,16 +149,18 @@ export class Pen {
 /** From one line of a label to the next, in font sizes. */
 const LINE = 1.2;
 
-function turnedCorners({ left, right, top, bottom }: Extent, about: Point, degrees: number): Point[] {
+const cornersOf = ({ left, right, top, bottom }: Extent): Point[] => [
+  { x: left, y: top },
+  { x: right, y: top },
+  { x: right, y: bottom },
+  { x: left, y: bottom },
+];
+
+/** Places turned about another, degrees clockwise. */
+function turned(places: readonly Point[], about: Point, degrees: number): Point[] {
   const cos = Math.cos((degrees * Math.PI) / 180);
   const sin = Math.sin((degrees * Math.PI) / 180);
-  const corners = [
-    [left, top],
-    [right, top],
-    [right, bottom],
-    [left, bottom],
-  ] as const;
-  return corners.map(([x, y]) => ({
+  return places.map(({ x, y }) => ({
     x: about.x + (x - about.x) * cos - (y - about.y) * sin,
     y: about.y + (x - about.x) * sin + (y - about.y) * cos,
   }));

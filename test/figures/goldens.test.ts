@@ -21,10 +21,13 @@ describe.each([...figures.keys()])('drawFigure(%j)', (name) => {
     expect(height).toBeCloseTo(figure.height, 3);
   });
 
-  it('speaks a sentence, has no id, and is black and white', () => {
+  it('speaks a sentence, is black and white, and has no id but of a part that it repeats', () => {
     expect(figure.svg).toContain(`role="img" aria-label="${figure.label}"`);
     expect(figure.label).toMatch(/^[A-Z\d].{30,}\.$/);
-    expect(figure.svg).not.toMatch(/\bid=|url\(|class=/);
+    expect(figure.svg.replace(/ id="round-[\w-]+"/g, '')).not.toMatch(/\bid=|url\(|class=/);
+    const ids = [...figure.svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => `#${id}`);
+    const used = [...figure.svg.matchAll(/<use href="([^"]+)"/g)].map(([, href]) => href);
+    expect(new Set(used)).toEqual(new Set(ids));
     expect(new Set(figure.svg.match(/#[\da-f]+/g))).toEqual(
       new Set(figure.svg.includes('#fff') ? ['#000', '#fff'] : ['#000']),
     );
@@ -44,7 +47,7 @@ describe.each([...figures.keys()])('drawFigure(%j)', (name) => {
     expect(lines.at(-1)).toBe('</svg>');
     for (const line of lines.slice(1, -1)) {
       expect(line).toMatch(
-        /^<(path|circle) [^<>]*\/>$|^<text [^<>]*>([^<>]|<tspan [^<>]*>[^<>]*<\/tspan>)*<\/text>$/,
+        /^<(path|circle|use) [^<>]*\/>$|^<g id="round-\w+">(<(path|use) [^<>]*\/>)+<\/g>$|^<text [^<>]*>([^<>]|<tspan [^<>]*>[^<>]*<\/tspan>)*<\/text>$/,
       );
     }
   });

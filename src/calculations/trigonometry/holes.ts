@@ -100,7 +100,7 @@ export const holesCircle = calculation({
             ? 'Datum: x from the left edge and y from the lower edge of the square that touches the hole circle, so none is below nought.'
             : 'Datum: x and y from the centre of the circle.',
       },
-      `A = 360/${g.holes}`,
+      'A = 360/N',
       'c = D*sind(A/2)',
       `x_2 = ${moved}D/2*cosd(A_1 + A)`,
       `y_2 = ${moved}D/2*sind(A_1 + A)`,

@@ -17,6 +17,48 @@ export function pathElement(d: string, width: number, dash: readonly number[], f
   return `<path d="${d}"${paint(width, dash, fill)}/>`;
 }
 
+/**
+ * A path so many times round a place. It is written once, then turned into a group, and the group is turned on. Ids
+ * are made of what they name, so that two that are the same are alike, whatever other figures stand on the page.
+ */
+export function roundElements(d: string, width: number, about: Point, count: number): string[] {
+  const name = `round-${hash(`${d} ${width} ${count}`)}`;
+  const group = largestDivisor(count);
+  const place = about.x === 0 && about.y === 0 ? '' : ` ${n(about.x)} ${n(about.y)}`;
+  const turned = (id: string, times: number, step: number) =>
+    Array.from({ length: times - 1 }, (_, i) => {
+      const angle = Number((step * (i + 1)).toFixed(6));
+      return `<use href="#${id}" transform="rotate(${angle}${place})"/>`;
+    });
+  const path = pathElement(d, width, [], undefined).replace(
+    '<path',
+    `<path id="${name}-1" stroke-linecap="round"`,
+  );
+  if (group === 1) return [path, ...turned(`${name}-1`, count, 360 / count)];
+  return [
+    `<g id="${name}">${path}${turned(`${name}-1`, group, 360 / count).join('')}</g>`,
+    ...turned(name, count / group, (360 * group) / count),
+  ];
+}
+
+/** The largest divisor of a count that is no larger than its square root. */
+function largestDivisor(count: number): number {
+  let divisor = Math.floor(Math.sqrt(count));
+  while (count % divisor !== 0) divisor--;
+  return divisor;
+}
+
+/** A short name for a text: FNV-1a in 32 bits, twice over, forward and backward. */
+function hash(text: string): string {
+  const of = (letters: readonly string[]) => {
+    let value = 0x811c9dc5;
+    for (const letter of letters) value = Math.imul(value ^ letter.charCodeAt(0), 0x01000193) >>> 0;
+    return value.toString(36);
+  };
+  const letters = [...text];
+  return of(letters) + of(letters.reverse());
+}
+
 export function circleElement(
   c: Point,
   radius: number,

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { pairOf } from '../../../calculations/wheels/pair.js';
 import { turnedPath } from '../../../geometry/curves/path.js';
-import { wheelOutline } from '../../../geometry/wheels/wheel-outline.js';
+import { wheelTooth } from '../../../geometry/wheels/wheel-outline.js';
 import { notesAt } from '../../drafting/leader.js';
 import { traceOutline } from '../../drafting/outline.js';
 import { onBearing, point } from '../../drafting/point.js';
@@ -49,8 +49,8 @@ export const wheelOutlineFigure = defineFigure({
     return firstThatFits(scales, style, (scale) => {
       const pen = new Pen(style);
       const centre = point(0, 0);
-      const drawn = wheelOutline({ ...wheel, module: module * scale });
-      pen.stroke('outline', (trace) => traceOutline(trace, turnedPath(drawn, Math.PI / 2), centre, 1));
+      const tooth = turnedPath(wheelTooth({ ...wheel, module: module * scale }), Math.PI / 2);
+      pen.strokeRound('outline', centre, teeth, (trace) => traceOutline(trace, tooth, centre, 1));
       const [tip = 0, pitch = 0, foot = 0] = circles.map(({ diameter }) => (diameter / 2) * scale);
       pen.circle('centre', centre, pitch);
       const arm = tip + 3;
