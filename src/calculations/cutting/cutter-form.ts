@@ -4,8 +4,9 @@ import type { Point } from '../../geometry/curves/point.js';
 import { areaOfSpace, halfAngleOf, strayFrom } from '../../handbook/cutting/space.js';
 import { derived, practice } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, optional } from '../quantity.js';
-import { leaves, mm, module, teeth } from '../wheels/gearing.js';
+import { leaves, module, teeth } from '../wheels/gearing.js';
 import { wheelForms } from '../wheels/tooth-forms.js';
 import {
   type Cutter,

@@ -4,7 +4,7 @@ import { fewerPoints } from '../../geometry/cutting/simulate.js';
 import { metalLeft } from '../../handbook/cutting/metal.js';
 import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
-import { mm } from '../wheels/gearing.js';
+import { mm } from '../found.js';
 import { type Given, given } from './given.js';
 import { cut, jobFor } from './job.js';
 import { areaDrawn } from './outline-area.js';

@@ -1,6 +1,5 @@
 import type { Slip } from '../calculation.js';
-import { RADIANS } from '../trigonometry/circle.js';
-import { toldApart } from '../trigonometry/told-apart.js';
+import { RADIANS, toldApart } from '../slips.js';
 
 const slips: Readonly<Record<string, Slip>> = {
   wholeStep: {

@@ -6,8 +6,8 @@ import { windowsByRings } from '../../handbook/finishing/rings.js';
 import { type CrossedWheel, lengthRound, windowByRolling } from '../../handbook/finishing/window.js';
 import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, optional, whole } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
 import { armWidthAtHub, armWidthAtRim } from './arms.js';
 import { crossingSlips } from './crossing-slips.js';
 

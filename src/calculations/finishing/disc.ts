@@ -2,7 +2,7 @@ import { InputError } from '../../diagnostics/errors.js';
 import { discMass, riseOverBands } from '../../geometry/finishing/disc.js';
 import { calculation, type Slip } from '../calculation.js';
 import { length, number, orElse } from '../quantity.js';
-import { toldApart } from '../trigonometry/told-apart.js';
+import { toldApart } from '../slips.js';
 
 /** A ring whose diameters differ by less is none, mm. */
 const THINNEST = 0.01;

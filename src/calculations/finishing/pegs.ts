@@ -4,7 +4,7 @@ import { pegByHeron } from '../../handbook/finishing/pegs.js';
 import { derived } from '../../handbook/record.js';
 import { calculation, type Slip } from '../calculation.js';
 import { length, lengths } from '../quantity.js';
-import { toldApart } from '../trigonometry/told-apart.js';
+import { toldApart } from '../slips.js';
 import { armWidthAtHub, armWidthAtRim } from './arms.js';
 
 interface PegsGiven {

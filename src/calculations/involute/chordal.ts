@@ -1,6 +1,7 @@
 import { chordalTooth } from '../../geometry/involute/chordal.js';
 import { calculation } from '../calculation.js';
-import { mm, module, teeth } from './gearing.js';
+import { mm } from '../found.js';
+import { module, teeth } from './gearing.js';
 
 /** A rise too small to tell from nothing with a vernier, mm. */
 const UNSEEN = 0.02;

@@ -3,12 +3,12 @@ import { overTwoPins, type Pin, pinInSpace, pinsThatServe } from '../../geometry
 import { angleAtPin, involuteAtPin, measurementOverPins } from '../../handbook/involute/over-pins.js';
 import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, optional } from '../quantity.js';
 import {
   degrees,
   flanksOf,
   type InvoluteGiven,
-  mm,
   module,
   pressureAngle,
   refuseOutside,

@@ -4,11 +4,11 @@ import { involuteByArea } from '../../handbook/involute/involute-tables.js';
 import { spanByTrial } from '../../handbook/involute/trials.js';
 import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { optional, whole } from '../quantity.js';
 import {
   flanksOf,
   type InvoluteGiven,
-  mm,
   module,
   pressureAngle,
   radians,

@@ -2,7 +2,8 @@ import { basicRack } from '../../geometry/involute/rack.js';
 import { undercutLimit } from '../../geometry/involute/undercut.js';
 import { involuteSizes } from '../../geometry/involute/wheel.js';
 import { calculation, type Step } from '../calculation.js';
-import { type InvoluteGiven, mm, module, pressureAngle, radians, teeth } from './gearing.js';
+import { mm } from '../found.js';
+import { type InvoluteGiven, module, pressureAngle, radians, teeth } from './gearing.js';
 
 /** A module so near 1 that dividing by it is no different from multiplying. */
 const isOne = (module: number): boolean => Math.abs(module - 1) < 0.02;

@@ -1,7 +1,7 @@
 import { roundingRadius } from '../../geometry/screws/profile.js';
 import { threadSizes } from '../../geometry/screws/thread.js';
 import { calculation } from '../calculation.js';
-import { mm } from '../wheels/gearing.js';
+import { mm } from '../found.js';
 import { decimals } from '../working.js';
 import { formOf, shapeOf } from './forms.js';
 import {

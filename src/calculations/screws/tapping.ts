@@ -4,8 +4,8 @@ import { threadSizes } from '../../geometry/screws/thread.js';
 import { practice } from '../../handbook/record.js';
 import { fullThread } from '../../handbook/screws/proportions.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { choice, lengths, number, orElse } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
 import { decimals } from '../working.js';
 import { type Base, baseNames, shapeOfBase } from './forms.js';
 import {

@@ -8,8 +8,8 @@ import {
   type TabledThread,
   threadTable,
 } from '../../handbook/screws/thread-table.js';
+import { mm } from '../found.js';
 import { choice, length, optional } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
 import { decimals } from '../working.js';
 import { seriesNames } from './forms.js';
 import { type SizedThread, size, sizesOf, threadOfSize } from './size.js';

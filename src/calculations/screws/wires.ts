@@ -4,8 +4,8 @@ import { overWires, wiresFor } from '../../geometry/screws/wires.js';
 import { derived } from '../../handbook/record.js';
 import { largestWire, smallestWire } from '../../handbook/screws/wire-limits.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, optional } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
 import { decimals } from '../working.js';
 import { shapeOf } from './forms.js';
 import {

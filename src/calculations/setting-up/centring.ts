@@ -2,10 +2,9 @@ import { InputError } from '../../diagnostics/errors.js';
 import { dropToCentre, heightAtTouch, offCentre } from '../../geometry/setting-up/centring.js';
 import { derived } from '../../handbook/record.js';
 import { calculation, type Slip } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, optional, orElse } from '../quantity.js';
-import { RADIANS } from '../trigonometry/circle.js';
-import { toldApart } from '../trigonometry/told-apart.js';
-import { mm } from '../wheels/gearing.js';
+import { RADIANS, toldApart } from '../slips.js';
 
 const cutterThickness = length('t', 'thickness of the cutter over all', 0.01, 200);
 const feeler = orElse(length('f', 'thickness of the feeler', 0, 5), 0);

@@ -1,9 +1,8 @@
 import { setOverForFace } from '../../geometry/setting-up/centring.js';
 import { calculation, type Slip } from '../calculation.js';
+import { mm } from '../found.js';
 import { angle, length } from '../quantity.js';
-import { RADIANS } from '../trigonometry/circle.js';
-import { toldApart } from '../trigonometry/told-apart.js';
-import { mm } from '../wheels/gearing.js';
+import { RADIANS, toldApart } from '../slips.js';
 
 const slips: Readonly<Record<string, Slip>> = {
   diameter: {

@@ -4,8 +4,8 @@ import { approach, humpLeft, passDepths } from '../../geometry/setting-up/travel
 import { derived } from '../../handbook/record.js';
 import { passesByLaying } from '../../handbook/setting-up/passes.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, number, orElse } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
 
 const cutterDiameter = length('D', 'cutter diameter', 1, 500);
 const depth = length('h', 'depth of cut', 0.001, 100);

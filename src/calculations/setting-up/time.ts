@@ -3,7 +3,7 @@ import { derived } from '../../handbook/record.js';
 import { minutesByCounting } from '../../handbook/setting-up/minutes.js';
 import { calculation, type Slip } from '../calculation.js';
 import { length, number, orElse, whole } from '../quantity.js';
-import { toldApart } from '../trigonometry/told-apart.js';
+import { toldApart } from '../slips.js';
 
 const minutes = (symbol: string, name: string) => ({ symbol, unit: 'min', name });
 

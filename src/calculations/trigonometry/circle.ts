@@ -3,11 +3,9 @@ import { cutOff } from '../../geometry/trigonometry/circle.js';
 import { derived } from '../../handbook/record.js';
 import { arcByChords } from '../../handbook/trigonometry/arc.js';
 import { calculation, type Slip } from '../calculation.js';
+import { mm } from '../found.js';
 import { angle, length, optional, whole } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
-import { toldApart } from './told-apart.js';
-
-export const RADIANS = 'Your pocket machine is in radians: sin 30 should be 0.5.';
+import { RADIANS, toldApart } from '../slips.js';
 
 interface CircleGiven {
   readonly diameter: number;

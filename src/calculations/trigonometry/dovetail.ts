@@ -2,9 +2,9 @@ import { InputError } from '../../diagnostics/errors.js';
 import { overRollers } from '../../geometry/trigonometry/dovetail.js';
 import { dovetailCorners, dovetailMeasurement } from '../../handbook/trigonometry/by-case.js';
 import { calculation, type Slip } from '../calculation.js';
+import { mm } from '../found.js';
 import { angle, choice, length } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
-import { toldApart } from './told-apart.js';
+import { toldApart } from '../slips.js';
 
 const KINDS = ['male', 'female'] as const;
 

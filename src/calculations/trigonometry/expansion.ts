@@ -1,8 +1,8 @@
 import { growth } from '../../geometry/trigonometry/stretch.js';
 import { expansions, metals } from '../../handbook/trigonometry/expansion.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, number, type Quantity } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
 
 const plain = number('k', 'coefficient of expansion', 'millionths/°C', 0.1, 100);
 

@@ -2,10 +2,10 @@ import { cutOff, type Hole, holeCircle } from '../../geometry/trigonometry/circl
 import { derived } from '../../handbook/record.js';
 import { holesByQuadrants } from '../../handbook/trigonometry/holes.js';
 import { calculation, type Slip } from '../calculation.js';
+import { mm } from '../found.js';
 import { angle, choice, length, orElse, whole } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
-import { chordSlips, RADIANS } from './circle.js';
-import { toldApart } from './told-apart.js';
+import { RADIANS, toldApart } from '../slips.js';
+import { chordSlips } from './circle.js';
 
 const DATUMS = ['centre', 'edge'] as const;
 

@@ -1,8 +1,8 @@
 import { flatsOnRound } from '../../geometry/trigonometry/polygon.js';
 import { acrossFlats } from '../../handbook/trigonometry/by-case.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length, whole } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
 
 const even = (sides: number): boolean => sides % 2 === 0;
 

@@ -2,9 +2,9 @@ import { stackHeight } from '../../geometry/trigonometry/slope.js';
 import { derived } from '../../handbook/record.js';
 import { sineBySeries } from '../../handbook/trigonometry/series.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { angle, length } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
-import { RADIANS } from './circle.js';
+import { RADIANS } from '../slips.js';
 
 export const sineBarHeight = calculation({
   name: 'sineBar.height',

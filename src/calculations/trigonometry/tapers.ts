@@ -1,9 +1,9 @@
 import { InputError } from '../../diagnostics/errors.js';
 import { tailstockOver, taperOf } from '../../geometry/trigonometry/slope.js';
 import { calculation, type Slip } from '../calculation.js';
+import { mm } from '../found.js';
 import { length } from '../quantity.js';
-import { mm } from '../wheels/gearing.js';
-import { toldApart } from './told-apart.js';
+import { toldApart } from '../slips.js';
 
 const largeDiameter = length('D', 'large diameter', 0.01, 2000);
 const smallDiameter = length('d', 'small diameter', 0, 2000);

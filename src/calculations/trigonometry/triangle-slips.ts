@@ -1,7 +1,6 @@
 import { caseOf, type Parts } from '../../geometry/trigonometry/triangle-case.js';
 import type { Slip } from '../calculation.js';
-import { RADIANS } from './circle.js';
-import { toldApart } from './told-apart.js';
+import { RADIANS, toldApart } from '../slips.js';
 import type { Found } from './triangle.js';
 import { lettersFrom, lettersSwung } from './triangle-working.js';
 

@@ -8,6 +8,3 @@ export const module = length('m', 'module', 0.05, 20);
 
 /** A row of the cutter maker's dimension table. */
 export const table = (row: string): Citation => ({ work: 'cutter-table', at: row });
-
-/** A length that is found. */
-export const mm = (symbol: string, name: string) => ({ symbol, name, unit: 'mm' });

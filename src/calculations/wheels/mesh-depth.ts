@@ -1,6 +1,7 @@
 import { touchingPitchCircles } from '../../geometry/wheels/wheel.js';
 import { derived, practice } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { length } from '../quantity.js';
 import {
   DUST,
@@ -12,7 +13,7 @@ import {
   type Verdict,
   verdictOn,
 } from './depth-verdict.js';
-import { leaves, mm, module, teeth } from './gearing.js';
+import { leaves, module, teeth } from './gearing.js';
 import { leafFor, refuseFarCentres } from './pair.js';
 import { refuseLargePinion } from './wheels.js';
 

@@ -1,7 +1,8 @@
 import { pinionSizes } from '../../geometry/wheels/pinion.js';
 import { pinionTable } from '../../handbook/wheels/tooth-tables.js';
 import { calculation } from '../calculation.js';
-import { leaves, mm, module, table } from './gearing.js';
+import { mm } from '../found.js';
+import { leaves, module, table } from './gearing.js';
 import { type LeafCount, pinionForms } from './tooth-forms.js';
 
 export const pinionBlank = calculation({

@@ -5,8 +5,9 @@ import type { Citation } from '../../handbook/record.js';
 import { addendumByFixedPoint } from '../../handbook/wheels/addendum.js';
 import { wheelColumns } from '../../handbook/wheels/tooth-tables.js';
 import { calculation } from '../calculation.js';
+import { mm } from '../found.js';
 import { choice, optional, orElse } from '../quantity.js';
-import { leaves, mm, module, table, teeth } from './gearing.js';
+import { leaves, module, table, teeth } from './gearing.js';
 import { FACE_RADIUS, PRACTICAL, type WheelForm, wheelFormNames, wheelForms } from './tooth-forms.js';
 
 /** A proportion as the table prints it, without the dust of adding. */

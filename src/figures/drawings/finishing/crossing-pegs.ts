@@ -1,17 +1,16 @@
 import { z } from 'zod';
 import { type Arm, armSide, pegDiameters } from '../../../geometry/finishing/arm.js';
 import { formatNumber } from '../../../units/format.js';
+import { textBeyond } from '../../drafting/aligned.js';
+import { isClear } from '../../drafting/clear.js';
 import { chainDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
 import { length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { textBeyond } from '../trigonometry/aligned.js';
-import { isClear } from '../trigonometry/clear.js';
-import { scalesNear } from '../trigonometry/scales.js';
 
 /** Width of the rule on the paper, mm. */
 const RULE = 7;

@@ -1,18 +1,17 @@
 import { z } from 'zod';
 import { isArc, type Path, turnedPath } from '../../../geometry/curves/path.js';
 import { windowsOf } from '../../../geometry/finishing/crossing.js';
+import { textBeyond } from '../../drafting/aligned.js';
 import { arrow, arrowhead, arrowLength } from '../../drafting/arrow.js';
+import { isClear, isFree } from '../../drafting/clear.js';
 import { legend } from '../../drafting/legend.js';
 import type { Extent } from '../../drafting/marks.js';
 import { traceOutline } from '../../drafting/outline.js';
 import { along, distance, onBearing, type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
 import { length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { Pen } from '../../pen.js';
-import { textBeyond } from '../trigonometry/aligned.js';
-import { isClear, isFree } from '../trigonometry/clear.js';
-import { scalesNear } from '../trigonometry/scales.js';
 import { type CrossingGiven, crossingOf, crossingShape, isOpen, OPEN } from './given.js';
 
 const CENTRE = point(0, 0);

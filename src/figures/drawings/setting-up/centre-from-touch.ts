@@ -1,15 +1,14 @@
 import { z } from 'zod';
 import { dropToCentre } from '../../../geometry/setting-up/centring.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
 import { length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { isClear } from '../trigonometry/clear.js';
-import { scalesNear } from '../trigonometry/scales.js';
 
 /** The cutter touching the top of the blank, and where it must go to stand at the centre. */
 export const centreFromTouch = defineFigure({

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { heightAtTouch } from '../../../geometry/setting-up/centring.js';
 import { breakLine } from '../../drafting/break-line.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension } from '../../drafting/dimension.js';
 import { hatch } from '../../drafting/hatch.js';
 import { legend } from '../../drafting/legend.js';
@@ -10,7 +11,6 @@ import { length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { isClear } from '../trigonometry/clear.js';
 
 /** Least and most that a cutter is thick on the paper, mm, at the smallest lettering. */
 const THICK = { least: 7, most: 24 } as const;

@@ -1,19 +1,17 @@
 import { z } from 'zod';
 import { setOverForFace } from '../../../geometry/setting-up/centring.js';
+import { textBeyond } from '../../drafting/aligned.js';
 import { arrowhead, arrowLength } from '../../drafting/arrow.js';
 import { breakLine } from '../../drafting/break-line.js';
+import { isClear } from '../../drafting/clear.js';
 import { widthDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords } from '../../drafting/wording.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
+import { degrees, length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { count, length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { textBeyond } from '../trigonometry/aligned.js';
-import { isClear } from '../trigonometry/clear.js';
-import { degrees } from '../trigonometry/degrees.js';
-import { scalesNear } from '../trigonometry/scales.js';
 
 /** Depth of a tooth against its pitch round the rim, and flat left on its tip, degrees: as drawn, common practice. */
 const DEPTH = 0.95;

@@ -1,15 +1,14 @@
 import { z } from 'zod';
 import { arrowhead, arrowLength } from '../../drafting/arrow.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, point } from '../../drafting/point.js';
-import { firstThatFits } from '../../drafting/scale.js';
+import { firstThatFits, scalesNear } from '../../drafting/scale.js';
 import { length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { isClear } from '../trigonometry/clear.js';
-import { scalesNear } from '../trigonometry/scales.js';
 
 /** The step as drawn, mm, at the smallest lettering: large enough to be seen, small against the bar. */
 const STEP = 6;

@@ -6,16 +6,15 @@ import { cutOffCentre } from '../../../geometry/setting-up/leaning.js';
 import { pinionLeaf } from '../../../geometry/wheels/pinion-outline.js';
 import { wheelTooth } from '../../../geometry/wheels/wheel-outline.js';
 import { wave } from '../../drafting/break-line.js';
+import { isClear } from '../../drafting/clear.js';
 import { widthDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, type Point, point } from '../../drafting/point.js';
 import { ENLARGEMENTS, firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords, plain } from '../../drafting/wording.js';
+import { degrees, length as inWords, plain } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { count, length, toothModule, word } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { isClear } from '../trigonometry/clear.js';
-import { degrees } from '../trigonometry/degrees.js';
 
 const LEAVES = ['6', '7', '8', '10', '12', '16'] as const;
 

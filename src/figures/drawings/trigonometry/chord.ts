@@ -1,18 +1,16 @@
 import { z } from 'zod';
 import { cutOff } from '../../../geometry/trigonometry/circle.js';
+import { textBeyond } from '../../drafting/aligned.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension, lane, widthDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords } from '../../drafting/wording.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
+import { degrees, length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { textBeyond } from './aligned.js';
 import { dimensionArc } from './angle-arc.js';
-import { isClear } from './clear.js';
-import { degrees } from './degrees.js';
-import { scalesNear } from './scales.js';
 
 /** Chord, arc and sagitta of an angle at the centre of a circle. */
 export const chord = defineFigure({

@@ -1,18 +1,16 @@
 import { z } from 'zod';
 import { overRollers } from '../../../geometry/trigonometry/dovetail.js';
 import { breakLine } from '../../drafting/break-line.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension, lane, widthDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords } from '../../drafting/wording.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
+import { degrees, length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length, word } from '../../given.js';
 import { Pen } from '../../pen.js';
 import { nameAngle } from './angle-arc.js';
-import { isClear } from './clear.js';
-import { degrees } from './degrees.js';
-import { scalesNear } from './scales.js';
 
 const isMeasurable = (g: DovetailGiven): boolean => {
   const { cornerWidth, measurement, touch } = overRollers(

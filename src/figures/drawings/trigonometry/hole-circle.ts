@@ -1,18 +1,16 @@
 import { z } from 'zod';
 import { cutOff, holeCircle as setOut } from '../../../geometry/trigonometry/circle.js';
+import { textBeyond } from '../../drafting/aligned.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension, widthDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords } from '../../drafting/wording.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
+import { degrees, length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { count, length, word } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { textBeyond } from './aligned.js';
 import { bearingOf } from './angle-arc.js';
-import { isClear } from './clear.js';
-import { degrees } from './degrees.js';
-import { scalesNear } from './scales.js';
 
 /** Every hole numbered, or the first three and the last, or fewer yet: always the second, which is measured. */
 const NUMBERED: readonly ((i: number, holes: number) => boolean)[] = [

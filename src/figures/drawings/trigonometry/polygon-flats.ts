@@ -1,17 +1,16 @@
 import { z } from 'zod';
 import { flatsOnRound } from '../../../geometry/trigonometry/polygon.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension, lane, widthDimension } from '../../drafting/dimension.js';
 import { hatch } from '../../drafting/hatch.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
 import { sweep } from '../../drafting/trace.js';
 import { length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { count, length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { isClear } from './clear.js';
-import { scalesNear } from './scales.js';
 
 /** A square, a hexagon or another polygon as it comes from the round, with what is cut away for one flat. */
 export const polygonFlats = defineFigure({

@@ -1,20 +1,18 @@
 import { z } from 'zod';
 import { stackHeight } from '../../../geometry/trigonometry/slope.js';
+import { alignedDimension } from '../../drafting/aligned.js';
 import { arrow } from '../../drafting/arrow.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension } from '../../drafting/dimension.js';
 import { hatch } from '../../drafting/hatch.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords } from '../../drafting/wording.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
+import { degrees, length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { alignedDimension } from './aligned.js';
 import { markAngle, nameAngle } from './angle-arc.js';
-import { isClear } from './clear.js';
-import { degrees } from './degrees.js';
-import { scalesNear } from './scales.js';
 
 /** Radius of a roller, against the distance between the rollers. */
 const ROLLER = 0.08;

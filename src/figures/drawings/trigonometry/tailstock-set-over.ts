@@ -1,17 +1,16 @@
 import { z } from 'zod';
 import { tailstockOver, taperOf } from '../../../geometry/trigonometry/slope.js';
+import { alignedDimension } from '../../drafting/aligned.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
 import { length as inWords } from '../../drafting/wording.js';
 import { wrapped } from '../../drafting/wrap.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
-import { alignedDimension } from './aligned.js';
-import { isClear } from './clear.js';
-import { scalesNear } from './scales.js';
 
 /** Steepest slope of the work that centres in their holes will bear, for the drawing; change of radius over length. */
 const STEEPEST = 0.18;

@@ -1,18 +1,16 @@
 import { z } from 'zod';
 import { taperOf } from '../../../geometry/trigonometry/slope.js';
 import { arrow } from '../../drafting/arrow.js';
+import { isClear } from '../../drafting/clear.js';
 import { heightDimension, widthDimension } from '../../drafting/dimension.js';
 import { legend } from '../../drafting/legend.js';
 import { onBearing, type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords, plain } from '../../drafting/wording.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
+import { degrees, length as inWords, plain } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
 import { dimensionArc } from './angle-arc.js';
-import { isClear } from './clear.js';
-import { degrees } from './degrees.js';
-import { scalesNear } from './scales.js';
 
 /** Where along the taper, from its large end, the arcs of its two angles cross the axis. */
 const AT = { included: 0.3, half: 0.72 } as const;

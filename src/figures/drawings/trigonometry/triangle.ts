@@ -1,18 +1,16 @@
 import { z } from 'zod';
 import { cornersOf, measured, type Triangle } from '../../../geometry/trigonometry/triangle.js';
 import { type Corner, caseOf, type Triple, third } from '../../../geometry/trigonometry/triangle-case.js';
+import { leftHand, textBeyond } from '../../drafting/aligned.js';
+import { isClear } from '../../drafting/clear.js';
 import { lane, widthDimension } from '../../drafting/dimension.js';
 import { type LegendRow, legend } from '../../drafting/legend.js';
 import { along, distance, type Point, point } from '../../drafting/point.js';
-import { firstThatFits, scaleName } from '../../drafting/scale.js';
-import { length as inWords } from '../../drafting/wording.js';
+import { firstThatFits, scaleName, scalesNear } from '../../drafting/scale.js';
+import { degrees, length as inWords } from '../../drafting/wording.js';
 import { defineFigure, type FigureStyle } from '../../figure.js';
 import { Pen } from '../../pen.js';
-import { leftHand, textBeyond } from './aligned.js';
 import { markAngle } from './angle-arc.js';
-import { isClear } from './clear.js';
-import { degrees } from './degrees.js';
-import { scalesNear } from './scales.js';
 
 const side = () => z.number().min(0.01).max(10_000).describe('a length in mm, 0.01 to 10000').optional();
 const angle = () => z.number().min(1).max(178).describe('an angle in degrees, 1 to 178').optional();

@@ -1,8 +1,8 @@
-import { arrowhead, arrowLength } from '../../drafting/arrow.js';
-import { OVERRUN, STAND_OFF } from '../../drafting/dimension.js';
-import { along, distance, type Point, point } from '../../drafting/point.js';
-import type { LabelOptions, Pen } from '../../pen.js';
+import type { LabelOptions, Pen } from '../pen.js';
+import { arrowhead, arrowLength } from './arrow.js';
 import { isFree } from './clear.js';
+import { OVERRUN, STAND_OFF } from './dimension.js';
+import { along, distance, type Point, point } from './point.js';
 
 /** A unit step to the left hand of somebody who walks from one place to another on the paper. */
 export function leftHand(from: Point, to: Point): Point {

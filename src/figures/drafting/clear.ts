@@ -1,6 +1,6 @@
-import { type Extent, extentOf, type LabelBox } from '../../drafting/marks.js';
-import type { Point } from '../../drafting/point.js';
-import type { Pen } from '../../pen.js';
+import type { Pen } from '../pen.js';
+import { type Extent, extentOf, type LabelBox } from './marks.js';
+import type { Point } from './point.js';
 
 /** White that every label keeps about it, mm. */
 const WHITE = 0.3;
