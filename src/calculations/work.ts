@@ -7,7 +7,7 @@ import { sources } from '../handbook/sources.js';
 import type { Calculation, Proof, Slip, Step } from './calculation.js';
 import { findCalculation } from './catalogue.js';
 import { readGiven } from './quantity.js';
-import { leftSide } from './working.js';
+import { leftSide, unitsOf } from './working.js';
 
 type Values = Readonly<Record<string, unknown>>;
 type AnyProof = Proof<Values, Values>;
@@ -42,13 +42,13 @@ export interface Worked {
  *   {DisagreementError} the two routes differ
  */
 export function work(name: string, given: Readonly<Record<string, unknown>>): Worked {
-  const { values, found, checks, steps, symbols } = workInFull(name, given);
+  const { calculation, values, found, checks, steps, symbols } = workInFull(name, given);
   return {
     calculation: name,
     given: values,
     found,
     checks,
-    working: steps.map((step) => line(step, symbols)),
+    working: steps.map((step) => line(step, symbols, unitsOf(calculation))),
   };
 }
 
@@ -174,17 +174,26 @@ function agrees(a: unknown, b: unknown, within: number): boolean {
 const isParted = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null;
 
-function line(step: Step, scope: Readonly<Record<string, number>>): string {
+function line(
+  step: Step,
+  scope: Readonly<Record<string, number>>,
+  units: Readonly<Record<string, string>>,
+): string {
   if (typeof step !== 'string') return step.say;
-  const needed = symbolsOf(step);
-  const shown = Object.fromEntries(needed.map((symbol) => [symbol, figures(scope[symbol])]));
+  const degree = (symbol: string) => (units[symbol] === '°' ? '°' : '');
+  const shown = symbolsOf(step).map((symbol) => [symbol, figures(scope[symbol]) + degree(symbol)]);
   const right = plainFormula(step.slice(step.indexOf('=') + 1).trim());
+  const result = figures(evaluateFormula(step, scope)) + degree(leftSide(step));
   // A formula of numbers alone, or of one symbol, would say the same twice.
-  const sides = new Set([right, withNumbers(step, shown), figures(evaluateFormula(step, scope))]);
+  const sides = new Set([right, withNumbers(step, Object.fromEntries(shown)), result]);
   return [leftSide(step), ...sides].filter((side) => side !== '').join(' = ');
 }
 
+/** What binary arithmetic leaves of nought. */
+const DUST = 1e-10;
+
 /** Seven significant figures: more than any sheet prints, fewer than binary dust. */
 function figures(value: number | undefined): string {
-  return value === undefined ? '?' : String(Number(value.toPrecision(7)));
+  if (value === undefined) return '?';
+  return String(Math.abs(value) < DUST ? 0 : Number(value.toPrecision(7)));
 }

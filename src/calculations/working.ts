@@ -62,6 +62,7 @@ export function showStep(step: Step, symbols: Symbols, system: UnitSystem): Work
   const inInches = system === 'inch' && holdsInInches(step, symbols, result, unit);
   const shown = (symbol: string): string => {
     const value = values[symbol] ?? 0;
+    if (units[symbol] === '°') return `${decimals(value, 4)}°`;
     return inInches && isLength(symbol, units) ? decimals(value / MM_PER_INCH, 5) : decimals(value, 4);
   };
   return {

@@ -11,8 +11,19 @@ export function foundLines(key: string, value: unknown, unit: string): string[] 
     return [`  ${key}:`, ...shown, ...(value.length > ROWS ? [`    and ${more(value.length - ROWS)}`] : [])];
   }
   const numbers = typeof value === 'number' || (Array.isArray(value) && value.length > 0);
-  return [`  ${key}: ${plain(value)}${numbers && unit !== '' ? ` ${unit}` : ''}`];
+  const label = value === 1 ? (ONE[unit] ?? unit) : unit;
+  return [`  ${key}: ${plain(value)}${numbers && unit !== '' ? ` ${label}` : ''}`];
 }
+
+/** Units that are counted, for one of them. */
+const ONE: Readonly<Record<string, string>> = {
+  turns: 'turn',
+  notches: 'notch',
+  teeth: 'tooth',
+  spaces: 'space',
+  holes: 'hole',
+  days: 'day',
+};
 
 const isRows = (value: unknown): value is readonly object[] =>
   Array.isArray(value) && value.length > 0 && typeof value[0] === 'object';

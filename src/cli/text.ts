@@ -6,9 +6,12 @@ import type { Made } from '../pack/make.js';
 import { counted } from '../units/words.js';
 import { foundLines } from './found-text.js';
 
-/** A worked calculation as a person reads it: what was found, the working, and the check. */
-export function workText(worked: Worked, { found }: Calculation): string {
-  const lines = [worked.calculation, ''];
+/** A worked calculation as a person reads it: what was given, typed or not, what was found, the working, the check. */
+export function workText(worked: Worked, { given, found }: Calculation): string {
+  const lines = [worked.calculation, '', 'Given'];
+  for (const [key, value] of Object.entries(worked.given))
+    lines.push(...foundLines(key, value, given[key]?.unit ?? ''));
+  lines.push('', 'Found');
   for (const [key, value] of Object.entries(worked.found))
     lines.push(...foundLines(key, value, found[key]?.unit ?? ''));
   lines.push('', 'Working', ...worked.working.map((line) => `  ${line}`), '', 'Check by a second route');
@@ -47,5 +50,6 @@ export function checkedText(checked: readonly Checked[]): string {
 export function madeText({ variant, documents }: Made, folder: string): string {
   const pages = documents.reduce((sum, document) => sum + document.pages, 0);
   const numbers = documents.some((document) => document.variant) ? `, variant ${variant}` : '';
-  return `${counted(documents.length, 'document')}, ${counted(pages, 'page')} in ${folder}${numbers}\n`;
+  const printed = pages === 0 ? '' : `, ${counted(pages, 'page')}`;
+  return `${counted(documents.length, 'document')}${printed} in ${folder}${numbers}\n`;
 }

@@ -59,6 +59,10 @@ function shown(value: unknown): string {
 }
 
 function plain(value: unknown): string {
-  if (typeof value === 'object' && value !== null) return Array.isArray(value) ? 'that list' : 'that object';
-  return String(value);
+  if (Array.isArray(value)) return isPlainList(value) ? value.join(', ') : 'that list';
+  return typeof value === 'object' && value !== null ? 'that object' : String(value);
 }
+
+/** A list short enough to show, of numbers and words. */
+const isPlainList = (list: readonly unknown[]): boolean =>
+  list.length > 0 && list.length <= 100 && list.every((one) => ['number', 'string'].includes(typeof one));

@@ -149,11 +149,12 @@ export function plainFormula(text: string): string {
   return text.replace(/\b(a?(?:sin|cos|tan))d\(/g, '$1(');
 }
 
-/** The right-hand side with each symbol replaced by its number as the reader is shown it. */
+/** The right-hand side with each symbol replaced by its number as the reader is shown it, one below 0 in brackets. */
 export function withNumbers(text: string, shown: Readonly<Record<string, string>>): string {
-  return plainFormula(rightSide(text)).replace(/[A-Za-z_][A-Za-z_0-9]*/g, (name) =>
-    Object.hasOwn(shown, name) ? (shown[name] ?? name) : name,
-  );
+  return plainFormula(rightSide(text)).replace(/[A-Za-z_][A-Za-z_0-9]*/g, (name) => {
+    const number = Object.hasOwn(shown, name) ? (shown[name] ?? name) : name;
+    return /^[-−]/.test(number) ? `(${number})` : number;
+  });
 }
 
 function rightSide(text: string): string {

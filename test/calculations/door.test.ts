@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/calculations/catalogue.js';
 import { workInFull } from '../../src/calculations/work.js';
 import { leftSide } from '../../src/calculations/working.js';
-import { evaluateFormula } from '../../src/formula/formula.js';
+import { evaluateFormula, symbolsOf } from '../../src/formula/formula.js';
+import { formulas } from '../../src/handbook/formulas.js';
 import { CommandError, InputError, listCalculations, work } from '../../src/index.js';
 import { sensible } from './sensible/index.js';
 
@@ -49,6 +50,19 @@ describe.each(catalogue.map((one) => one.name))('%s', (name) => {
       new Set(Object.keys(found).filter((key) => key !== 'reason')),
     );
     expect(checks.every((check) => check.agrees)).toBe(true);
+  });
+
+  it('proves no value by one that is proven by it', () => {
+    const { calculation } = workInFull(name, good);
+    const keyOf = new Map(Object.entries(calculation.found).map(([key, { symbol }]) => [symbol ?? '', key]));
+    const leansOn = (key: string): string[] =>
+      calculation.proofs
+        .filter((proof) => proof.of === key && 'formula' in proof)
+        .flatMap((proof) => ('formula' in proof ? symbolsOf(formulas[proof.formula].formula) : []))
+        .flatMap((symbol) => keyOf.get(symbol) ?? []);
+    const reaches = (key: string, seen: readonly string[]): boolean =>
+      leansOn(key).some((next) => seen.includes(next) || reaches(next, [...seen, next]));
+    expect(Object.keys(calculation.found).filter((key) => reaches(key, [key]))).toEqual([]);
   });
 
   it('has no slip that lands on the right answer', () => {

@@ -1,6 +1,7 @@
 import { InputError } from '../../diagnostics/errors.js';
 import { moduleOf, nearestIn, type ToothSize } from '../../geometry/wheels/pitch.js';
-import { nearestModule, standardModules } from '../../handbook/wheels/modules.js';
+import { derived } from '../../handbook/record.js';
+import { moduleByWheel, nearestModule, standardModules } from '../../handbook/wheels/modules.js';
 import { calculation } from '../calculation.js';
 import { length, number, optional } from '../quantity.js';
 
@@ -44,22 +45,26 @@ export const convert = calculation({
       differencePercent: (100 * (module - nearest)) / nearest,
     };
   },
-  // All the handbook's relations between the three must hold at once, whichever was given.
   proofs: [
-    { of: 'module', formula: 'module-of-pitch' },
+    {
+      of: 'module',
+      source: derived('a wheel of 120 teeth: circumference over π, shared between the teeth'),
+      within: (g) => 1e-12 * moduleByWheel(g),
+      value: moduleByWheel,
+    },
     { of: 'diametralPitch', formula: 'diametral-pitch' },
     { of: 'circularPitch', formula: 'circular-pitch' },
     {
       of: 'nearestStandardModule',
       source: { work: 'iso54', at: 'series I and II and the fine modules, from memory' },
-      value: (g) => nearestModule(moduleOf(sizeGiven(g))),
+      value: (g) => nearestModule(moduleByWheel(g)),
     },
     {
       of: 'differencePercent',
-      source: { work: 'derived', at: 'ratio to the nearest standard module, less one' },
+      source: derived('ratio to the nearest standard module, less one'),
       within: 1e-9,
       value: (g) => {
-        const module = moduleOf(sizeGiven(g));
+        const module = moduleByWheel(g);
         return (module / nearestModule(module) - 1) * 100;
       },
     },

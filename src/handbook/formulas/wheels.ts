@@ -14,19 +14,6 @@ export const wheelsFormulas = {
     source: derived('definition of diametral pitch, teeth per inch'),
     worked: [{ given: { m: 1.5875 }, result: 16, tolerance: 1e-9, source: derived('25.4/16') }],
   },
-  'module-of-pitch': {
-    title: 'Module from diametral pitch and circular pitch',
-    formula: 'm = sqrt(25.4*p/(pi*P))',
-    source: derived('m = p/π and m = 25.4/P, multiplied'),
-    worked: [
-      {
-        given: { p: 4.987278, P: 16 },
-        result: 1.5875,
-        tolerance: 1e-6,
-        source: derived('16 teeth to the inch'),
-      },
-    ],
-  },
   'circular-pitch': {
     title: 'Circular pitch',
     formula: 'p = pi*m',

@@ -12,3 +12,18 @@ export function nearestModule(module: number): number {
     if (module <= ((standardModules[at] ?? 0) + (standardModules[at + 1] ?? 0)) / 2) break;
   return standardModules[at] ?? 0;
 }
+
+/** How large a tooth is, in whichever of the three ways it was told. */
+interface ToldSize {
+  readonly module?: number | undefined;
+  readonly diametralPitch?: number | undefined;
+  readonly circularPitch?: number | undefined;
+}
+
+/** Module by a wheel of 120 teeth: its circumference, from the pitch, over pi, is its diameter; shared between the teeth. */
+export function moduleByWheel({ module, diametralPitch, circularPitch }: ToldSize): number {
+  if (module !== undefined) return module;
+  // As many teeth as the diametral pitch stand round a circle of one inch.
+  const pitch = circularPitch ?? (Math.PI * 25.4) / (diametralPitch ?? Number.NaN);
+  return (120 * pitch) / Math.PI / 120;
+}
