@@ -39,11 +39,16 @@ const answers: Readonly<Record<string, Readonly<Record<string, Answer>>>> = {
   },
 };
 
+/** What a kit does not answer, though it does for others of the area: a notched plate sits on the spindle, without a worm. */
+const SILENT: Readonly<Record<string, readonly string[]>> = { 'dividing.plateError': ['ratio'] };
+
+const isSilent = (calculation: string, key: string): boolean => SILENT[calculation]?.includes(key) ?? false;
+
 const areaOf = (calculation: string): string => calculation.split('.')[0] ?? '';
 
 /** The part of a kit that answers a value of a calculation; none where no kit does. */
 export function kitPartOf(calculation: string, key: string): string | undefined {
-  return answers[areaOf(calculation)]?.[key]?.part;
+  return isSilent(calculation, key) ? undefined : answers[areaOf(calculation)]?.[key]?.part;
 }
 
 const some = <T>(list: readonly T[] | undefined) => (list && list.length > 0 ? list : undefined);
@@ -65,7 +70,10 @@ export function givensFromKit(
   typed: Readonly<Record<string, unknown>> = {},
 ): Record<string, unknown> {
   const known = answersOf(kit)[areaOf(calculation)] ?? {};
-  const open = keys.filter((key) => Object.hasOwn(known, key) && typed[RIVALS[key] ?? key] === undefined);
+  const open = keys.filter(
+    (key) =>
+      Object.hasOwn(known, key) && !isSilent(calculation, key) && typed[RIVALS[key] ?? key] === undefined,
+  );
   return { ...Object.fromEntries(open.map((key) => [key, known[key]])), ...typed };
 }
 

@@ -54,7 +54,8 @@ describe('both routes agree over the whole range', () => {
         fc.double({ min: -0.999, max: 0.999, noNaN: true }),
         fc.double({ min: 0.5, max: 2000, noNaN: true }),
         (divisions, share, diameter) => {
-          const stepErrorArcSeconds = Math.max(-6e5, Math.min(6e5, (share * 1_296_000) / divisions));
+          const most = (Math.min(1, 5 / divisions) * 1_296_000) / divisions;
+          const stepErrorArcSeconds = Math.max(-6e5, Math.min(6e5, share * most));
           const { closingAngle } = found('closing', { divisions, stepErrorArcSeconds, diameter });
           expect((closingAngle as number) * stepErrorArcSeconds).toBeGreaterThanOrEqual(0);
         },
@@ -65,7 +66,7 @@ describe('both routes agree over the whole range', () => {
   it('diagnose', () => {
     const seen = fc.oneof(
       fc.record({ teethCut: whole(2, 2000) }),
-      fc.record({ closingGapAngle: fc.double({ min: -360, max: 359.9, noNaN: true }) }),
+      fc.record({ closingGapAngle: fc.double({ min: -360, max: 360, noNaN: true }) }),
     );
     fc.assert(
       fc.property(
@@ -75,8 +76,16 @@ describe('both routes agree over the whole range', () => {
         fc.double({ min: 0, max: 1, noNaN: true }),
         seen,
         (divisions, ratio, circle, share, observed) => {
-          const intendedHoles = Math.max(1, Math.floor((share * ratio * circle) / 2));
-          found('diagnose', { divisions, ratio, circle, intendedHoles, ...observed });
+          const right = (ratio * circle) / divisions;
+          const least = Math.ceil(right / 2);
+          const most = Math.floor(Math.min(2 * right, (ratio * circle) / 2));
+          fc.pre(most >= least && most > 0);
+          const intendedHoles = least + Math.floor(share * (most - least));
+          const { candidates } = found('diagnose', { divisions, ratio, circle, intendedHoles, ...observed });
+          // What is found can be put in again.
+          for (const { closingGapAngle } of candidates as { closingGapAngle: number | null }[])
+            if (closingGapAngle !== null)
+              found('diagnose', { divisions, ratio, circle, intendedHoles, closingGapAngle });
         },
       ),
       { numRuns: 200 },
@@ -158,7 +167,7 @@ describe('closing', () => {
   it('says at 1, 5 and 8 % what it shows', () => {
     expect([0, 0.99, 1, 4.99, 5, 7.99, 8].map((percent) => verdict(percent))).toEqual([
       'closes exactly',
-      'not seen: the last tooth is thin',
+      'too little to see: the last tooth is a hair thin',
       'found by measuring: the last tooth is thin',
       'found by measuring: the last tooth is thin',
       'seen by eye: the last tooth is thin',
@@ -166,7 +175,9 @@ describe('closing', () => {
       'felt in mesh: the last tooth is thin',
     ]);
     expect(verdict(9, -1)).toBe('felt in mesh: the last tooth is fat');
-    expect(verdict(60)).toBe('felt in mesh: the last tooth is gone');
+    expect(verdict(-0.5, 1)).toBe('too little to see: the last tooth is a hair fat');
+    expect(verdict(60)).toBe('plain to see: the last tooth is gone');
+    expect(() => verdict(500)).toThrow(/closes less than 5 pitches out/);
   });
 
   it('agrees with the nearest movement about the error it closes with', () => {
@@ -186,13 +197,15 @@ describe('diagnosis', () => {
 
   it.each([
     [{ closingGapAngle: 30 }, 11, 0, 65, /counted as the first/],
-    [{ closingGapAngle: -30 }, 13, 0, 55, /pin’s own hole/],
+    [{ closingGapAngle: -30 }, 13, 0, 55, /the arms held one hole too many/],
     [{ closingGapAngle: 0 }, 12, 0, 60, /right one every time/],
     [{ closingGapAngle: 0.5 }, 12, -1, 60, /one move was 1 space short and never put back/],
     [{ closingGapAngle: -1 }, 12, 2, 59, /one move was 2 spaces over/],
     [{ closingGapAngle: 60 }, 10, 0, 72, /2 spaces short each time; 72 teeth come out even/],
     [{ teethCut: 65 }, 11, 0, 65, /counted as the first/],
-    [{ teethCut: 55 }, 13, 0, 55, /pin’s own hole/],
+    [{ teethCut: 55 }, 13, 0, 55, /one hole too many/],
+    [{ teethCut: 56 }, 13, 0, 55, /55 whole teeth and a thin one, counted as number 56/],
+    [{ closingGapAngle: 0.2 }, 12, 0, 60, /less than half a space.*backlash/],
     [{ teethCut: 60 }, 12, 0, 60, /right one every time/],
     [{ teethCut: 24 }, 30, 0, 24, /a whole turn too many each time; 24 teeth/],
   ])('%j: %i spaces, %i once, %i teeth', (observed, holesMoved, onceSpaces, teethCut, reason) => {
@@ -207,10 +220,59 @@ describe('diagnosis', () => {
     expect(result.reason).toMatch(/made twice or left out/);
   });
 
+  it('refuses a move that could not have been meant, and finds no gap of more than a turn', () => {
+    for (const intendedHoles of [5, 25])
+      expect(() => found('diagnose', { ...class60, intendedHoles, teethCut: 65 })).toThrow(
+        /give from 6 to 24 spaces/,
+      );
+    expect(found('diagnose', { ...class60, teethCut: 24 }).closingGapAngle).toBeNull();
+  });
+
+  it('explains the one slip, and begins every line with a capital', () => {
+    const { working } = work('dividing.diagnose', { ...class60, closingGapAngle: -1 });
+    expect(working.join('\n')).toContain('j = R*H*(360 - G)/360 - N*k');
+    for (const seen of [{ teethCut: 56 }, { teethCut: 62 }, { closingGapAngle: 30 }])
+      for (const line of work('dividing.diagnose', { ...class60, ...seen }).working)
+        expect(line).toMatch(/^(\p{Lu}|[a-z] = )/u);
+  });
+
   it('wants one thing that was seen, not two and not none', () => {
     for (const seen of [{}, { teethCut: 65, closingGapAngle: 30 }])
       expect(() => work('dividing.diagnose', { ...class60, ...seen })).toThrow(InputError);
   });
+});
+
+it('differential indexing leaves out no movement of a small count', () => {
+  const given = { divisions: 7, ratio: 40, circles: 49, gears: '24,144' };
+  const { possible, settings, gearSet } = found('differential', given);
+  expect(possible).toBe(true);
+  // 238 spaces, seven times, are 34 turns of the 40; six turns of the plate are the rest.
+  expect(settings).toContainEqual(expect.objectContaining({ turns: 4, holes: 42, spindleGears: [144] }));
+  expect(gearSet).toBe('the gears given');
+});
+
+it('differential indexing says when it took the usual set for want of another', () => {
+  const given = { ratio: 40, circles: [18] };
+  const usual = /the usual set 24, 24, 28, /;
+  expect(found('differential', { ...given, divisions: 127 }).gearSet).toMatch(usual);
+  expect(work('dividing.differential', { ...given, divisions: 127 }).working.join()).toMatch(usual);
+  expect(found('differential', { ...given, divisions: 1213 }).reason).toMatch(usual);
+});
+
+it('the nearest movement says when it makes another count', () => {
+  const near = (divisions: number, circles: number[]) =>
+    found('nearest', { divisions, ratio: 40, circles, diameter: 76.8 }).reason;
+  expect(near(97, [20])).toBe('closes nearly 3 pitches out: this move makes 100 divisions; do not cut');
+  expect(near(96, [37, 39, 41, 43, 47, 49])).toBeUndefined();
+});
+
+it('an angle that no double holds exactly is never called exact', () => {
+  const at = (angle: string) => found('angle', { angle, ratio: 40, circles: [18] });
+  expect(at('7').exact).toBe(true);
+  expect(at('7.0000001').exact).toBe(false);
+  expect(at('7.0000001').errorArcSeconds).toBeCloseTo(-0.00036, 9);
+  for (const angle of ['7.00000000000000001', '7d0m0.0000000001s'])
+    expect(() => at(angle)).toThrow(/12 decimals at most/);
 });
 
 it('differential indexing takes the common gears when none are named, and refuses too many', () => {

@@ -101,6 +101,11 @@ describe('the missing count', () => {
       ['?,?', '8,7'],
     ])
       expect(() => work('train.missing', { ...train, wheels, pinions })).toThrow(/give one \? in all/);
+    const lines = (given: Record<string, unknown>) =>
+      work('train.missing', { ...train, ...given }).working.join();
+    expect(lines({ wheels: '60,?', pinions: '8,8' })).toContain('The missing wheel has 64 teeth.');
+    expect(lines({ wheels: '64,60', pinions: '?,8' })).toContain('The missing pinion has 8 leaves.');
+    expect(lines({ wheels: '?', pinions: 8 })).toContain('No wheel is known: count it as 1.');
     const none = found('train.missing', { ...train, beatsPerHour: 3700, wheels: '?', pinions: 8 });
     expect(none).toMatchObject({ teeth: null, possible: false });
     expect(none.reason).toContain('1480/3');
@@ -226,13 +231,21 @@ describe('every train of a ratio', () => {
       expect([...narrow].filter((name) => !names(wide).has(name))).toEqual([]);
   });
 
+  it('shows the ratio as it was typed', () => {
+    const first = (ratio: unknown) => work('train.find', { ratio, stages: 3, tolerance: 10 }).working[0];
+    expect(first('365.2422')).toContain('365.2422 times');
+    expect(first('7.5')).toContain('7.5 times');
+    expect(first('5/7')).toContain('5/7 times');
+    expect(first('1/3')).toContain('1/3 times');
+  });
+
   it('says why there is none', () => {
     const reason = (given: Record<string, unknown>) => found('train.find', given).reason;
     expect(reason({ ratio: '127/10', stages: 2 })).toBe(
-      'the prime 127 of the ratio goes into no wheel from 24 to 120',
+      'the prime 127 of the ratio goes into no wheel from 24 to 120: allow an error with tolerance, such as 10',
     );
     expect(reason({ ratio: '60/17', stages: 2 })).toBe(
-      'the prime 17 of the ratio goes into no pinion from 6 to 16',
+      'the prime 17 of the ratio goes into no pinion from 6 to 16: allow an error with tolerance, such as 10',
     );
     expect(reason({ ratio: 500, stages: 2 })).toContain('come to 400 at most');
     expect(reason({ ratio: '1/500', stages: 2 })).toContain('at least');
@@ -240,7 +253,9 @@ describe('every train of a ratio', () => {
   });
 
   it('refuses a search that would take long, and bounds that are the wrong way round', () => {
-    expect(() => work('train.find', { ratio: 720, stages: 4 })).toThrow(/at most 68 for 4 stages/);
+    expect(() => work('train.find', { ratio: 720, stages: 4 })).toThrow(
+      /^stages: 4 is not accepted; give .*minTeeth and maxTeeth.*four stages need a narrower range, such as 24 to 68$/,
+    );
     expect(() => work('train.find', { ratio: 720, stages: 4, maxLeaves: 60 })).toThrow(InputErrorLine);
     expect(() => work('train.find', { ratio: 60, stages: 2, minLeaves: 17 })).toThrow(/maxLeaves: 16/);
     expect(() => work('train.find', { ratio: 60, stages: 2, minTeeth: 121 })).toThrow(/maxTeeth: 120/);
@@ -310,6 +325,11 @@ describe('motion work', () => {
     const { count, sets } = found('train.motionWork', { equalCentres: 'no' });
     expect(count).toBeGreaterThan(500);
     expect(sets).toHaveLength(500);
+    expect(found('train.motionWork', { ratio: 97 }).reason).toMatch(/come to the ratio exactly/);
+    const uneven = found('train.motionWork', { maxTeeth: 24, equalCentres: 'no' }).count;
+    expect(found('train.motionWork', { maxTeeth: 24 }).reason).toBe(
+      `none on equal centres; with two modules there are ${uneven} sets`,
+    );
     expect(() => work('train.motionWork', { equalCentres: 'perhaps' })).toThrow(/true or false/);
     expect(() => work('train.motionWork', { maxLeaves: 5 })).toThrow(/at least the fewest leaves/);
   });

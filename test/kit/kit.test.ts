@@ -100,6 +100,11 @@ describe('a faulty kit is refused with the place of each fault', () => {
   });
 });
 
+it('a notched plate is on the spindle: no kit’s worm comes between', () => {
+  expect(givensFromKit(metric, 'dividing.plateError', ['ratio', 'holeError'])).toEqual({});
+  expect(givensFromKit(metric, 'dividing.simple', ['ratio'])).toHaveProperty('ratio');
+});
+
 describe('what a kit answers', () => {
   const answered = (kit: Kit, name: string, typed: Record<string, unknown>) =>
     work(

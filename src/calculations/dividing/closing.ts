@@ -5,8 +5,10 @@ import { closingByWalking } from '../../handbook/dividing/closing-walk.js';
 import { derived, practice } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
 import { length, number } from '../quantity.js';
+import { remembered } from '../remembered.js';
+import { decimals } from '../working.js';
 import { divisions } from './givens.js';
-import { remembered } from './remembered.js';
+import { signInWords } from './sign-in-words.js';
 
 interface ClosingGiven {
   readonly divisions: number;
@@ -23,10 +25,21 @@ function verdictOf(percent: number, stepError: number, lastTooth: number): strin
   if (stepError === 0) return 'closes exactly';
   // Rounded to the last bits, so that 5 % is 5 % and not a hair less.
   const share = Math.round(percent * 1e9) / 1e9;
+  const last = stepError < 0 ? 'fat' : lastTooth > 0 ? 'thin' : 'gone';
+  if (share < 1) return `too little to see: the last tooth is a hair ${last}`;
   const shows =
-    share < 1 ? 'not seen' : share < 5 ? 'found by measuring' : share < 8 ? 'seen by eye' : 'felt in mesh';
-  return `${shows}: the last tooth is ${stepError < 0 ? 'fat' : lastTooth > 0 ? 'thin' : 'gone'}`;
+    share < 5
+      ? 'found by measuring'
+      : share < 8
+        ? 'seen by eye'
+        : share < 50
+          ? 'felt in mesh'
+          : 'plain to see';
+  return `${shows}: the last tooth is ${last}`;
 }
+
+/** Most pitches that a wheel may close out: beyond it another count was cut, and no tooth is left to look at. */
+const MOST_PITCHES = 5;
 
 export const closing = calculation({
   name: 'dividing.closing',
@@ -49,12 +62,13 @@ export const closing = calculation({
   },
   refuse: (g) => {
     const step = 1_296_000 / g.divisions;
-    if (Math.abs(g.stepErrorArcSeconds) >= step)
-      throw new InputError(
-        'stepErrorArcSeconds',
-        g.stepErrorArcSeconds,
-        `an error smaller than the step itself, ${Math.floor(step)}″`,
-      );
+    const most = Math.min(step, (MOST_PITCHES * step) / g.divisions);
+    if (Math.abs(g.stepErrorArcSeconds) < most) return;
+    throw new InputError(
+      'stepErrorArcSeconds',
+      g.stepErrorArcSeconds,
+      `an error below ${decimals(most, 2)}″, so that the wheel closes less than ${MOST_PITCHES} pitches out and no step is lost`,
+    );
   },
   work: (g) => {
     const { closingAngle, closingAtRim, lastToothThickness } = closingOf(
@@ -93,15 +107,18 @@ export const closing = calculation({
     },
     {
       of: 'verdict',
-      source: practice('1 % of the pitch is not seen, 5 % is seen by eye, 8 % is felt in mesh'),
+      source: practice(
+        'below 1 % of the pitch is not seen, 5 % is seen by eye, 8 % is felt in mesh, half a pitch is plain',
+      ),
       value: (g) => closingVerdict(g.divisions, g.stepErrorArcSeconds),
     },
   ],
-  working: [
+  working: (_, found) => [
     'G = N*e/3600',
     'c = pi*D*G/360',
     'y = 100*abs(G)*N/360',
     's_l = max(0, pi*D/(2*N) - (N - 1)*pi*D*e/1296000)',
+    { say: signInWords(found.closingAngle) },
   ],
   slips: (g) =>
     g.stepErrorArcSeconds === 0

@@ -1,13 +1,14 @@
 import { type CompoundSetting, compoundSettings } from '../../geometry/dividing/compound.js';
-import { fraction } from '../../geometry/fractions.js';
+import { type Fraction, fraction } from '../../geometry/fractions.js';
 import { compoundCountByTrial, inLowestTerms, movesComeTo } from '../../handbook/dividing/compound-trial.js';
 import { derived } from '../../handbook/record.js';
 import { counted } from '../../units/words.js';
 import { calculation } from '../calculation.js';
 import { spacesInWords } from '../moves.js';
+import { remembered } from '../remembered.js';
+import { inWords as fractionInWords } from './fraction-in-words.js';
 import { divisions, MOST_SETTINGS, plates, possible, ratio, reason } from './givens.js';
-import { remembered } from './remembered.js';
-import { turnsForOne } from './simple.js';
+import { turnsForOne } from './turns-in-words.js';
 
 interface CompoundGiven {
   readonly divisions: number;
@@ -18,24 +19,26 @@ interface CompoundGiven {
 const everyHole = derived('every hole of every circle tried with every other circle of its plate');
 const countOf = remembered((g: CompoundGiven) => compoundCountByTrial(g.divisions, g.ratio, g.plates));
 
+/** `2/3 of a turn`, `20 turns`. */
+const turnsInWords = (turns: Fraction): string =>
+  turns.denominator === 1 ? counted(turns.numerator, 'turn') : `${fractionInWords(turns)} of a turn`;
+
 function none({ divisions, ratio }: CompoundGiven): string {
-  const { numerator, denominator } = fraction(ratio, divisions);
-  return `no two circles of one plate make ${numerator}/${denominator} of a turn`;
+  return `no two circles of one plate make ${turnsInWords(fraction(ratio, divisions))}`;
 }
 
-/** `1 whole turn and 2 spaces forward on the 15-hole circle, then 4 spaces back on the 17.` */
+/** The crank first, then plate and crank together: the one move cannot be made on both circles by the crank alone. */
 function inWords({ turns, holes1, circle1, sense, holes2, circle2, plate }: CompoundSetting): string {
-  return `Plate ${plate}: ${spacesInWords(turns, holes1)} forward on the ${circle1}-hole circle, then ${counted(holes2, 'space')} ${sense} on the ${circle2}.`;
+  return `Plate ${plate}: first the crank, its pin in the ${circle1}-hole circle, ${spacesInWords(turns, holes1)} forward; then pull the stop pin and turn plate and crank together, ${counted(holes2, 'space')} ${sense} on the ${circle2}.`;
 }
 
 function checkOf(
   { turns, holes1, circle1, sense, holes2, circle2 }: CompoundSetting,
   g: CompoundGiven,
 ): string {
-  const { numerator, denominator } = fraction(g.ratio, g.divisions);
   const start = turns === 0 ? '' : `${turns} + `;
   const sign = sense === 'forward' ? '+' : '−';
-  return `Check: ${start}${holes1}/${circle1} ${sign} ${holes2}/${circle2} = ${numerator}/${denominator}.`;
+  return `Check: ${start}${holes1}/${circle1} ${sign} ${holes2}/${circle2} = ${fractionInWords(fraction(g.ratio, g.divisions))}.`;
 }
 
 interface CompoundFound {

@@ -2,10 +2,11 @@ import { InputError } from '../../diagnostics/errors.js';
 import { type Diagnosis, diagnoseCount, diagnoseGap } from '../../geometry/dividing/diagnosis.js';
 import { countByTrial, gapByTrial } from '../../handbook/dividing/diagnosis-trial.js';
 import { derived } from '../../handbook/record.js';
-import { calculation } from '../calculation.js';
+import { counted } from '../../units/words.js';
+import { calculation, type Step } from '../calculation.js';
 import { angle, optional, whole } from '../quantity.js';
+import { remembered } from '../remembered.js';
 import { divisions, ratio } from './givens.js';
-import { remembered } from './remembered.js';
 import { reasonFor } from './slip-in-words.js';
 
 interface DiagnoseGiven {
@@ -24,7 +25,7 @@ const trial = remembered((g: DiagnoseGiven) =>
 );
 
 const teethCut = whole('T', 'teeth that come round', 2, 20_000);
-const closingGapAngle = angle('G', 'gap left after the last move, below 0 run past', -360, 359.99);
+const closingGapAngle = angle('G', 'gap left after the last move, below 0 run past', -360, 360);
 
 function readings(g: DiagnoseGiven): Diagnosis[] {
   const full = g.ratio * g.circle;
@@ -35,7 +36,8 @@ function readings(g: DiagnoseGiven): Diagnosis[] {
 }
 
 type Candidate = Omit<Diagnosis, 'gapSpaces'> & {
-  readonly closingGapAngle: number;
+  /** None when the moves go round more than twice: nobody sees such a gap. */
+  readonly closingGapAngle: number | null;
   readonly reason: string;
 };
 
@@ -57,6 +59,23 @@ const given = {
   closingGapAngle: optional(closingGapAngle),
 };
 
+/** From the gap to the move, or to the one slip j that is left when equal moves are taken off; then the teeth. */
+function byGap(g: DiagnoseGiven, found: Diagnosed): Step[] {
+  const gap = Math.round(((found.closingGapAngle ?? 0) * g.ratio * g.circle) / 360);
+  const seen = {
+    say: `The ${gap < 0 ? 'overlap' : 'gap'}, to the nearest space, is ${counted(Math.abs(gap), 'space')} of the crank.`,
+  };
+  if (found.onceSpaces === 0) return [seen, 'k = R*H*(360 - G)/(360*N)', 'T = floor(R*H/k)'];
+  const split = `All the moves together do not share out evenly: ${g.divisions} moves of ${found.holesMoved} spaces, and at one of them j spaces too many, or below 0 too few.`;
+  return [seen, { say: split }, 'j = R*H*(360 - G)/360 - N*k', 'T = floor((R*H - j)/k)'];
+}
+
+/** From the move that makes the count to the gap it would have left. */
+const byCount = (found: Diagnosed): Step[] => [
+  { say: `Moves of ${found.holesMoved} spaces go round in ${found.teethCut} whole teeth.` },
+  ...(found.closingGapAngle === null ? [] : ['G = 360 - 360*N*k/(R*H)']),
+];
+
 export const diagnose = calculation<typeof given, Diagnosed>({
   name: 'dividing.diagnose',
   title: 'From a spoiled wheel back to the slip',
@@ -72,18 +91,23 @@ export const diagnose = calculation<typeof given, Diagnosed>({
   refuse: (g) => {
     if ((g.teethCut === undefined) === (g.closingGapAngle === undefined))
       throw new InputError('teethCut', g.teethCut, 'one of teethCut and closingGapAngle, not both');
-    if (2 * g.intendedHoles > g.ratio * g.circle)
+    const full = g.ratio * g.circle;
+    const right = full / g.divisions;
+    const [least, most] = [Math.ceil(right / 2), Math.floor(Math.min(2 * right, full / 2))];
+    if (most < 1)
+      throw new InputError('circle', g.circle, 'a circle that has a space to each division or two');
+    if (g.intendedHoles < least || g.intendedHoles > most)
       throw new InputError(
         'intendedHoles',
         g.intendedHoles,
-        `at most half a turn of the work, ${Math.floor((g.ratio * g.circle) / 2)} spaces`,
+        `from ${least} to ${most} spaces, within a factor of 2 of ratio × circle ÷ divisions`,
       );
   },
   work: (g) => {
     const full = g.ratio * g.circle;
     const candidates = readings(g).map(({ gapSpaces, ...reading }) => ({
       ...reading,
-      closingGapAngle: (360 * gapSpaces) / full,
+      closingGapAngle: gapSpaces < -full ? null : (360 * gapSpaces) / full,
       reason: reasonFor(reading, g),
     }));
     const [likeliest] = candidates;
@@ -121,15 +145,10 @@ export const diagnose = calculation<typeof given, Diagnosed>({
     },
   ],
   working: (g, found) => {
-    if (found.holesMoved === null) return [{ say: `${found.reason}.` }];
+    const reason = { say: `${found.reason.charAt(0).toUpperCase()}${found.reason.slice(1)}.` };
+    if (found.holesMoved === null) return [reason];
     const full = `One turn of the work is ${g.ratio} × ${g.circle} = ${g.ratio * g.circle} spaces.`;
-    const steady = g.teethCut === undefined ? 'k = R*H*(360 - G)/(360*N)' : 'G = 360 - 360*N*k/(R*H)';
-    return [
-      { say: full },
-      ...(found.onceSpaces === 0 ? [steady] : []),
-      ...(g.teethCut === undefined || found.onceSpaces !== 0 ? ['T = floor((R*H - j)/k)'] : []),
-      { say: `${found.reason}.` },
-    ];
+    return [{ say: full }, ...(g.teethCut === undefined ? byGap(g, found) : byCount(found)), reason];
   },
   slips: (g, found) => {
     if (found.holesMoved === null || found.holesMoved === g.intendedHoles || found.onceSpaces !== 0)

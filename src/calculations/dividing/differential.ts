@@ -3,18 +3,20 @@ import {
   type DifferentialSetting,
   differentialSettings,
   idlersFor,
+  LARGEST_RATIO,
 } from '../../geometry/dividing/differential.js';
 import { prepareGears } from '../../geometry/dividing/gears.js';
 import { valueOf } from '../../geometry/fractions.js';
-import { commonGears } from '../../handbook/dividing/change-gears.js';
+import { commonGears, commonGearsSource, isCommonSet } from '../../handbook/dividing/change-gears.js';
 import { differentialByTrial, putsRight } from '../../handbook/dividing/differential-trial.js';
 import { derived } from '../../handbook/record.js';
 import { counted } from '../../units/words.js';
 import { calculation } from '../calculation.js';
 import { spacesInWords } from '../moves.js';
 import { counts, orElse } from '../quantity.js';
+import { remembered } from '../remembered.js';
+import { inWords } from './fraction-in-words.js';
 import { circles, divisions, MOST_SETTINGS, possible, ratio, reason } from './givens.js';
-import { remembered } from './remembered.js';
 
 interface DifferentialGiven {
   readonly divisions: number;
@@ -27,8 +29,17 @@ interface DifferentialGiven {
 const MOST_DIFFERENT = 30;
 
 const everyTrain = derived('every train of two and of four wheels tried, both ways round');
-const none =
-  'no movement on these circles is put right by these gears, within 6 turns of the plate for one of the work';
+
+/** The gears looked through, so that the set usually supplied is never taken for a club's own. */
+const gearSetOf = ({ gears }: DifferentialGiven): string =>
+  inOrder(gears) === inOrder(commonGears) ? USUAL : OWN;
+
+const inOrder = (gears: readonly number[]): string => [...gears].sort((a, b) => a - b).join();
+const USUAL = `the usual set ${commonGears.join(', ')}`;
+const OWN = 'the gears given';
+
+const none = (g: DifferentialGiven): string =>
+  `no movement on these circles is put right by ${gearSetOf(g)}, within ${LARGEST_RATIO} turns of the plate for one of the work`;
 
 /** A setting as the catalogue words it. The first of each list of gears is on the spindle, or on the plate. */
 function worded(setting: DifferentialSetting) {
@@ -54,11 +65,24 @@ function gearsInWords({ spindleGears, plateGears, sense }: Worded): string {
   const [spindle, second] = spindleGears;
   const [plate, first] = plateGears;
   const stud = second === undefined ? '' : `, ${first} driven and ${second} driving on the stud`;
-  return `Gears: ${spindle} on the spindle${stud}, ${plate} on the plate; plate ${sense}.`;
+  return `Gears: ${spindle} on the spindle${stud}, ${plate} on the worm shaft that turns the plate; plate ${sense}.`;
 }
 
-const trial = remembered((g: DifferentialGiven) => differentialByTrial(g));
+/** `Check: 53 × 24/33 + 16/11 = 40.` */
+function checkOf(
+  { turns, holes, circle, gearRatio }: Worded,
+  { divisions, ratio }: DifferentialGiven,
+): string {
+  const spaces = `${holes}/${circle}`;
+  const move = holes === 0 ? `${turns}` : turns === 0 ? spaces : `(${turns} + ${spaces})`;
+  const sign = gearRatio.numerator > 0 ? '+' : '−';
+  const plate = inWords({ ...gearRatio, numerator: Math.abs(gearRatio.numerator) });
+  return `Check: ${divisions} × ${move} ${sign} ${plate} = ${ratio}.`;
+}
 
+const trial = remembered((g: DifferentialGiven) => differentialByTrial(g, LARGEST_RATIO));
+
+/** When no gears are given the set usually supplied with the head is used, and every answer says so. */
 export const differential = calculation({
   name: 'dividing.differential',
   title: 'Differential indexing',
@@ -73,6 +97,7 @@ export const differential = calculation({
     },
     count: { symbol: 'q', unit: '', name: 'settings in all' },
     settings: { unit: '', name: `movement and gears, the simplest ${MOST_SETTINGS}` },
+    gearSet: { unit: '', name: 'gears looked through' },
     reason,
   },
   refuse: (g) => {
@@ -88,14 +113,24 @@ export const differential = calculation({
       MOST_SETTINGS,
     );
     const [simplest] = settings;
+    const gearSet = gearSetOf(g);
     if (!simplest)
-      return { possible: false, approximate: null, plateTurns: null, count, settings: [], reason: none };
+      return {
+        possible: false,
+        approximate: null,
+        plateTurns: null,
+        count,
+        settings: [],
+        gearSet,
+        reason: none(g),
+      };
     return {
       possible: true,
       approximate: valueOf(simplest.approximate),
       plateTurns: valueOf(simplest.gearRatio),
       count,
       settings: settings.map(worded),
+      gearSet,
     };
   },
   proofs: [
@@ -118,23 +153,26 @@ export const differential = calculation({
     { of: 'count', source: everyTrain, value: (g) => trial(g).count },
     {
       of: 'settings',
-      source: derived('crank and plate put back together: one turn of the work, by wheels that are owned'),
+      source: derived('crank and plate put back together: one turn of the work, by wheels from this set'),
       measure: {
         name: 'settings that are right when put back',
         of: (settings: readonly Worded[], g) => settings.filter((setting) => putsRight(setting, g)).length,
       },
       value: (g) => Math.min(MOST_SETTINGS, trial(g).count),
     },
+    { of: 'gearSet', source: commonGearsSource, value: ({ gears }) => (isCommonSet(gears) ? USUAL : OWN) },
   ],
-  working: (_, found) => {
+  working: (g, found) => {
     const [simplest] = found.settings;
-    if (!simplest) return [{ say: `Not possible: ${none}.` }];
+    if (!simplest) return [{ say: `Not possible: ${none(g)}.` }];
     const { turns, holes, circle } = simplest;
     return [
       { say: `Movement: ${spacesInWords(turns, holes)} on the ${circle}-hole circle.` },
       `A = R/(${turns} + ${holes}/${circle})`,
       'x = R*(A - N)/A',
-      { say: gearsInWords(simplest) },
+      { say: `With ${found.gearSet}. ${gearsInWords(simplest)}` },
+      { say: checkOf(simplest, g) },
+      { say: 'Turn the crank and look: if the plate runs the wrong way, use one idler more or fewer.' },
     ];
   },
   slips: (_, found) =>

@@ -1,6 +1,6 @@
 import type { Citation } from '../../handbook/record.js';
 import type { FoundQuantity } from '../calculation.js';
-import { angle, listOf, type Quantity, whole, wholes } from '../quantity.js';
+import { listOf, type Quantity, whole, wholes } from '../quantity.js';
 
 export const divisions = whole('N', 'divisions', 2, 10_000);
 export const ratio = whole('R', 'turns of the crank for one turn of the work', 1, 1000);
@@ -44,22 +44,5 @@ export const plates: Quantity<readonly (readonly number[])[]> = {
     if (nested.some((plate) => typeof plate === 'number')) return undefined;
     const read = listOf(circlesOfPlate, nested, MOST_PLATES);
     return read && read.flat().length <= MOST_CIRCLES ? read : undefined;
-  },
-};
-
-/** Thousandths of an arc second in a degree. */
-const THOUSANDTHS = 3_600_000;
-
-/** An angle in whole thousandths of an arc second: what is typed in minutes and seconds is exact. */
-export const thousandthsOf = (degrees: number): number => Math.round(degrees * THOUSANDTHS);
-
-const degreesUpTo = (most: number) => angle('A', 'angle', 0.001, most);
-
-/** An angle of the work, read to the nearest thousandth of an arc second. */
-export const exactAngle: Quantity<number> = {
-  ...degreesUpTo(360),
-  read: (raw) => {
-    const degrees = degreesUpTo(360).read(raw);
-    return degrees === undefined ? undefined : thousandthsOf(degrees) / THOUSANDTHS;
   },
 };

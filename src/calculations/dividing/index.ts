@@ -7,7 +7,9 @@ import { differential } from './differential.js';
 import { direct } from './direct.js';
 import { nearest } from './nearest.js';
 import { plateError } from './plate-error.js';
-import { sectorArms, simple, tally } from './simple.js';
+import { sectorArms } from './sector-arms.js';
+import { simple } from './simple.js';
+import { tally } from './tally.js';
 
 /** Dividing, in the order of the trade. */
 export const dividing: readonly Calculation[] = [

@@ -1,12 +1,14 @@
-import { nearestSettings } from '../../geometry/dividing/nearest.js';
-import { nearestByCounting } from '../../handbook/dividing/movement-trial.js';
+import { type NearestSetting, nearestSettings } from '../../geometry/dividing/nearest.js';
+import { nearestByCounting, secondsPast } from '../../handbook/dividing/movement-trial.js';
 import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
 import { spacesInWords } from '../moves.js';
 import { length } from '../quantity.js';
+import { remembered } from '../remembered.js';
 import { byCounting, circle, circles, divisions, holes, ratio, turns } from './givens.js';
-import { remembered } from './remembered.js';
-import { turnsForOne } from './simple.js';
+import { signInWords } from './sign-in-words.js';
+import { turnsForOne } from './turns-in-words.js';
+import { whyNotToCut } from './why-not-to-cut.js';
 
 interface NearestGiven {
   readonly divisions: number;
@@ -17,8 +19,9 @@ interface NearestGiven {
 
 /** Every circle's movement counted out, and its error put together from single spaces. */
 const settingsByCounting = remembered((g: NearestGiven) =>
-  nearestByCounting(g.ratio, g.divisions, g.circles).map(({ turns, holes, circle, past, parts }) => {
-    const step = ((past / parts) * 1_296_000) / (g.ratio * circle);
+  nearestByCounting(BigInt(g.ratio), BigInt(g.divisions), g.circles).map((movement) => {
+    const { turns, holes, circle } = movement;
+    const step = secondsPast(movement, g.ratio);
     return {
       turns,
       holes,
@@ -32,10 +35,17 @@ const settingsByCounting = remembered((g: NearestGiven) =>
 
 const first = (g: NearestGiven) => settingsByCounting(g)[0];
 
-export const nearest = calculation({
+interface NearestFound extends NearestSetting {
+  readonly settings: readonly NearestSetting[];
+  readonly reason?: string;
+}
+
+const given = { divisions, ratio, circles, diameter: length('D', 'pitch diameter of the wheel', 0.5, 2000) };
+
+export const nearest = calculation<typeof given, NearestFound>({
   name: 'dividing.nearest',
   title: 'The nearest movements, when none is exact',
-  given: { divisions, ratio, circles, diameter: length('D', 'pitch diameter of the wheel', 0.5, 2000) },
+  given,
   found: {
     turns,
     holes,
@@ -44,12 +54,14 @@ export const nearest = calculation({
     closingErrorArcSeconds: { symbol: 'E', unit: '″', name: 'error at the last division' },
     closingErrorAtRim: { symbol: 'c', unit: 'mm', name: 'the same along the pitch circle' },
     settings: { unit: '', name: 'nearest movement on each circle, the closest first' },
+    reason: { unit: '', name: 'why not to cut' },
   },
   work: (g) => {
     const settings = nearestSettings(g.divisions, g.ratio, g.circles, g.diameter);
     const [closest] = settings;
     if (!closest) throw new RangeError('no circle to move on');
-    return { ...closest, settings };
+    const reason = whyNotToCut(closest, g);
+    return { ...closest, settings, ...(reason !== undefined && { reason }) };
   },
   proofs: [
     { of: 'turns', source: byCounting, value: (g) => first(g)?.turns ?? 0 },
@@ -75,6 +87,8 @@ export const nearest = calculation({
     'e = 1296000*((w + k/H)/R - 1/N)',
     'E = N*e',
     'c = pi*D*E/1296000',
+    { say: signInWords(found.closingErrorArcSeconds) },
+    ...(found.reason === undefined ? [] : [{ say: `It ${found.reason}.` }]),
   ],
   slips: (_, found) =>
     found.stepErrorArcSeconds === 0

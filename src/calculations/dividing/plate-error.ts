@@ -1,8 +1,12 @@
 import { InputError } from '../../diagnostics/errors.js';
 import { plateErrorAtWheel } from '../../geometry/dividing/plate-error.js';
+import { wheelByStepping } from '../../handbook/dividing/plate-walk.js';
+import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
 import { length, orElse } from '../quantity.js';
 import { ratio } from './givens.js';
+
+const bySteps = derived('a plate marked out with one hole moved, and the pin stepped into it');
 
 export const plateError = calculation({
   name: 'dividing.plateError',
@@ -28,9 +32,30 @@ export const plateError = calculation({
   work: (g) => plateErrorAtWheel(g.holeError, g.plateRadius, g.ratio, g.wheelRadius),
   proofs: [
     { of: 'angleArcSeconds', formula: 'plate-error' },
+    {
+      of: 'angleArcSeconds',
+      source: bySteps,
+      value: (g) => (648_000 / Math.PI) * wheelByStepping(g.holeError, g.plateRadius, g.ratio),
+      within: 1e-9,
+    },
     { of: 'atRim', formula: 'plate-error-at-rim' },
+    {
+      of: 'atRim',
+      source: bySteps,
+      value: (g) => g.wheelRadius * wheelByStepping(g.holeError, g.plateRadius, g.ratio),
+      within: (g) => 1e-14 * g.wheelRadius,
+    },
   ],
-  working: ['g = 648000*f/(pi*r*R)', 'u = f*q/(r*R)'],
+  working: (g) => [
+    {
+      say:
+        g.ratio === 1
+          ? 'The plate is on the spindle: the wheel is turned wrong by as much as the plate.'
+          : `Through the worm: the wheel is turned wrong by 1/${g.ratio} of what the plate is.`,
+    },
+    'g = 648000*f/(pi*r*R)',
+    'u = f*q/(r*R)',
+  ],
   slips: (g) => ({
     diameter: {
       of: 'angleArcSeconds',

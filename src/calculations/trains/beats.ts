@@ -1,5 +1,6 @@
 import { valueOf } from '../../geometry/fractions.js';
 import { beatsPerTurn, product, trainRatio } from '../../geometry/trains/ratio.js';
+import { derived } from '../../handbook/record.js';
 import { lowestTerms } from '../../handbook/trains/primes.js';
 import { calculation } from '../calculation.js';
 import { escapeTeeth, pinions, products, refuseOddOnes, refuseTooLarge, wheels } from './counts.js';
@@ -39,6 +40,15 @@ export const beats = calculation({
     },
     { of: 'beatsPerHour', formula: 'beats-per-hour' },
     { of: 'beatsPerMinute', formula: 'beats-per-minute' },
+    {
+      of: 'beatsPerMinute',
+      source: derived('sixty minutes struck out against the train’s primes with the pinions'),
+      value: (g) => {
+        const { numerator, denominator } = lowestTerms([2, g.escapeTeeth, ...g.wheels], [60, ...g.pinions]);
+        return numerator / denominator;
+      },
+      within: (g) => 1e-12 * product(g.wheels) * g.escapeTeeth,
+    },
     ...productProofs,
   ],
   working: (g) => [

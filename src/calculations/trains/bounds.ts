@@ -12,19 +12,22 @@ function setsOf(size: number, width: number): number {
   return sets;
 }
 
-/** @throws {InputError} when a range is so wide that the search would take long */
+const WORDS = ['no', 'one', 'two', 'three', 'four'];
+
+/** @throws {InputError} when the ranges are so wide for so many stages that the search would take long */
 export function refuseTooMany({ stages, minLeaves, maxLeaves, minTeeth, maxTeeth }: TrainBounds): void {
-  for (const [key, least, most, sets] of [
-    ['maxTeeth', minTeeth, maxTeeth, MOST_SETS.wheels],
-    ['maxLeaves', minLeaves, maxLeaves, MOST_SETS.pinions],
+  for (const [bounds, least, most, sets] of [
+    ['minTeeth and maxTeeth', minTeeth, maxTeeth, MOST_SETS.wheels],
+    ['minLeaves and maxLeaves', minLeaves, maxLeaves, MOST_SETS.pinions],
   ] as const) {
     if (setsOf(stages, most - least + 1) <= sets) continue;
     let widest = most;
     while (setsOf(stages, widest - least + 1) > sets) widest--;
+    // The range may be one that nobody typed.
     throw new InputError(
-      key,
-      most,
-      `at most ${widest} for ${stages} stages from ${least}, or a narrower range`,
+      'stages',
+      stages,
+      `fewer, or ${bounds} with it: ${WORDS[stages]} stages need a narrower range, such as ${least} to ${widest}`,
     );
   }
 }
@@ -50,7 +53,7 @@ export function whyNone({
     for (const [prime, power] of primesOfTrain([ratio.numerator], [ratio.denominator])) {
       const [least, most] = power > 0 ? [minTeeth, maxTeeth] : [minLeaves, maxLeaves];
       if (Math.floor(most / prime) * prime < least)
-        return `the prime ${prime} of the ratio goes into no ${power > 0 ? 'wheel' : 'pinion'} from ${least} to ${most}`;
+        return `the prime ${prime} of the ratio goes into no ${power > 0 ? 'wheel' : 'pinion'} from ${least} to ${most}: allow an error with tolerance, such as 10`;
     }
   return `no wheels and pinions within these bounds come to it ${inStages}`;
 }

@@ -1,5 +1,17 @@
+import { derived } from '../../handbook/record.js';
+import { hoursByLeaves } from '../../handbook/trains/leaf-count.js';
 import { calculation } from '../calculation.js';
 import { number, whole } from '../quantity.js';
+import { remembered } from '../remembered.js';
+
+interface DurationGiven {
+  readonly wheel: number;
+  readonly pinion: number;
+  readonly turns: number;
+}
+
+const byLeaves = derived('teeth of the great wheel passed one by one, and the turns of the pinion counted');
+const passed = remembered((g: DurationGiven) => hoursByLeaves(g.wheel, g.pinion, g.turns));
 
 export const duration = calculation({
   name: 'train.duration',
@@ -19,7 +31,14 @@ export const duration = calculation({
   },
   proofs: [
     { of: 'hours', formula: 'train-hours' },
+    {
+      of: 'hours',
+      source: byLeaves,
+      value: (g) => passed(g).hours,
+      within: (g) => 1e-12 * g.turns * g.wheel,
+    },
     { of: 'days', formula: 'train-days' },
+    { of: 'days', source: byLeaves, value: (g) => passed(g).days, within: (g) => 1e-12 * g.turns * g.wheel },
   ],
   working: ['H = w*z/n', 'd = H/24'],
   slips: {

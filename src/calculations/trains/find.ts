@@ -1,5 +1,4 @@
 import { InputError } from '../../diagnostics/errors.js';
-import type { Fraction } from '../../geometry/fractions.js';
 import { findTrains, type Train, type TrainBounds } from '../../geometry/trains/find.js';
 import { derived } from '../../handbook/record.js';
 import { rowsThatHold } from '../../handbook/trains/put-back.js';
@@ -7,29 +6,19 @@ import { cheapestTotals, totalsOf, trainsAtEachTotal } from '../../handbook/trai
 import { counted } from '../../units/words.js';
 import { calculation } from '../calculation.js';
 import { exact, orElse, whole } from '../quantity.js';
+import { remembered } from '../remembered.js';
 import { refuseTooMany, whyNone } from './bounds.js';
+import { inWords } from './ratio-in-words.js';
 
 /** The longest list given; the count is of all. */
 const MOST = 500;
 
-const tables = new WeakMap<TrainBounds, ReadonlyMap<number, number>>();
-
-/** The handbook's table, made once for what is given. */
-function table(g: TrainBounds): ReadonlyMap<number, number> {
-  let counts = tables.get(g);
-  if (!counts) {
-    counts = trainsAtEachTotal(g);
-    tables.set(g, counts);
-  }
-  return counts;
-}
+/** The handbook's table. */
+const table = remembered((g: TrainBounds) => trainsAtEachTotal(g));
 
 const countedInTable = (g: TrainBounds): number => [...table(g).values()].reduce((a, b) => a + b, 0);
 
 const byTable = derived('every set of wheels tabled by its product, and looked up for every set of pinions');
-
-const inWords = ({ numerator, denominator }: Fraction): string =>
-  denominator === 1 ? `${numerator}` : `${numerator}/${denominator}`;
 
 interface FoundTrains {
   readonly possible: boolean;

@@ -4,6 +4,7 @@ import { missingCount, product } from '../../geometry/trains/ratio.js';
 import { derived } from '../../handbook/record.js';
 import { missingByTrial } from '../../handbook/trains/counting.js';
 import { lowestTerms } from '../../handbook/trains/primes.js';
+import { counted } from '../../units/words.js';
 import { calculation } from '../calculation.js';
 import { whole } from '../quantity.js';
 import { type Count, countsOrAsked } from './asked.js';
@@ -49,6 +50,17 @@ const tried = (g: Asked): number | undefined => {
 
 const byTrial = derived('every count tried until both sides of the train come to the same');
 const byPrimes = derived('every known count divided out into primes, and multiplied up');
+
+type Place = 'wheel' | 'pinion';
+
+const knownInWords = (place: Place, known: readonly number[]): string =>
+  known.length === 0
+    ? `No ${place} is known: count it as 1.`
+    : `${place === 'wheel' ? 'Wheels' : 'Pinions'} that are known, multiplied: ${multiplied(known)}.`;
+
+/** `64 teeth` of a wheel, `8 leaves` of a pinion. */
+const inTeeth = (place: Place, count: number): string =>
+  place === 'wheel' ? counted(count, 'tooth', 'teeth') : counted(count, 'leaf', 'leaves');
 
 export const missing = calculation({
   name: 'train.missing',
@@ -107,12 +119,12 @@ export const missing = calculation({
   working: (g, found) => {
     const { place, known } = partsOf(g);
     return [
-      { say: `Wheels that are known, multiplied: ${multiplied(known.wheels)}.` },
-      { say: `Pinions that are known, multiplied: ${multiplied(known.pinions)}.` },
+      { say: knownInWords('wheel', known.wheels) },
+      { say: knownInWords('pinion', known.pinions) },
       place === 'wheel' ? 'x = B*N/(2*E*Z)' : 'x = 2*E*Z/(B*N)',
       {
         say: found.possible
-          ? `The missing ${place} has ${found.teeth}. Put it back and count the beats again.`
+          ? `The missing ${place} has ${inTeeth(place, found.teeth ?? 0)}. Put it back and count the beats again.`
           : `Not possible: ${whyNot(exactCount(g), place)}.`,
       },
     ];

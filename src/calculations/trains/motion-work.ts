@@ -1,10 +1,11 @@
 import { InputError } from '../../diagnostics/errors.js';
-import { motionWorks } from '../../geometry/trains/motion-work.js';
+import { type MotionWorkBounds, motionWorks } from '../../geometry/trains/motion-work.js';
 import { derived } from '../../handbook/record.js';
 import { motionWorksByTrial } from '../../handbook/trains/counting.js';
 import { counted } from '../../units/words.js';
 import { calculation } from '../calculation.js';
 import { orElse, type Quantity, whole } from '../quantity.js';
+import { remembered } from '../remembered.js';
 
 /** The longest list given; the count is of all. */
 const MOST = 500;
@@ -23,7 +24,16 @@ const yesNo = (name: string): Quantity<boolean> => ({
 });
 
 const byTrial = derived('every hour wheel and minute wheel tried, and the pinions fitted to them');
-const none = 'no wheels and pinions within these bounds come to the ratio exactly';
+
+const trial = remembered((g: MotionWorkBounds) => motionWorksByTrial(g));
+
+/** Why there is none: nothing comes to the ratio, or only what stands on two modules. */
+function none(g: MotionWorkBounds): string {
+  const uneven = g.equalCentres ? motionWorks({ ...g, equalCentres: false }).length : 0;
+  return uneven === 0
+    ? 'no wheels and pinions within these bounds come to the ratio exactly'
+    : `none on equal centres; with two modules there ${uneven === 1 ? 'is' : 'are'} ${counted(uneven, 'set')}`;
+}
 
 export const motionWork = calculation({
   name: 'train.motionWork',
@@ -50,12 +60,12 @@ export const motionWork = calculation({
   work: (g) => {
     const all = motionWorks(g);
     const possible = all.length > 0;
-    return { possible, count: all.length, sets: all.slice(0, MOST), ...(!possible && { reason: none }) };
+    return { possible, count: all.length, sets: all.slice(0, MOST), ...(!possible && { reason: none(g) }) };
   },
   proofs: [
-    { of: 'possible', source: byTrial, value: (g) => motionWorksByTrial(g).length > 0 },
-    { of: 'count', source: byTrial, value: (g) => motionWorksByTrial(g).length },
-    { of: 'sets', source: byTrial, value: (g) => motionWorksByTrial(g).slice(0, MOST) },
+    { of: 'possible', source: byTrial, value: (g) => trial(g).length > 0 },
+    { of: 'count', source: byTrial, value: (g) => trial(g).length },
+    { of: 'sets', source: byTrial, value: (g) => trial(g).slice(0, MOST) },
   ],
   working: (g, found) => [
     {
@@ -75,6 +85,6 @@ export const motionWork = calculation({
             say: `${set.minuteWheel}/${set.cannonPinion} × ${set.hourWheel}/${set.minutePinion} = ${g.ratio}.`,
           })),
         ]
-      : [{ say: `Not possible: ${none}.` }]),
+      : [{ say: `Not possible: ${found.reason}.` }]),
   ],
 });

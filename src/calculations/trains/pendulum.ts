@@ -18,6 +18,7 @@ interface Place {
 
 const standard: Citation = { work: 'cgpm1901', at: 'standard acceleration of gravity, 980.665 cm/s²' };
 const normal = formulas['normal-gravity'];
+const published = formulas['pendulum-length'];
 
 /** Gravity by the handbook: as given, as the standard has it, or by the published formula of latitude. */
 const publishedGravity = ({ gravity, latitude }: Place): number =>
@@ -64,9 +65,13 @@ export const pendulum = calculation({
     },
     {
       of: 'secondsPerBeat',
-      source: derived('beats of the hour shared out, in thousandths of a second'),
-      value: (g) => 3_600_000 / g.beatsPerHour / 1000,
-      within: 1e-12,
+      source: derived('one beat timed, of a pendulum of the published length let fall'),
+      value: (g) => {
+        const gravity = publishedGravity(g);
+        const length = evaluateFormula(published.formula, { B: g.beatsPerHour, g: gravity });
+        return 3600 / beatsBySwinging(length, gravity, 0.001);
+      },
+      within: (g) => (1e-7 * 3600) / g.beatsPerHour,
     },
     {
       of: 'gravityUsed',

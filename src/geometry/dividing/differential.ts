@@ -16,17 +16,15 @@ export interface DifferentialSetting {
 
 /** Most turns of the plate for one of the spindle: gears that drive faster than this bind. */
 export const LARGEST_RATIO = 6;
-/** Most spaces that a movement may be from the exact one; bites only for the smallest counts. */
-export const MOST_SPACES = 40;
 
 /**
  * Differential indexing: every movement on every circle that gears of the set put right, each with its simplest train.
  * While the spindle turns once the crank moves through divisions × movement and the plate makes up the rest:
  * gear ratio = ratio − divisions × movement = ratio × (approximate − divisions)/approximate.
  *
- * Complete for gear ratios up to 6 either way and movements up to 40 spaces from the exact one. A movement of whole
- * turns is listed once, for any circle serves it. Fewest gears first, then whole approximate counts, then the slowest
- * plate, one that turns with the crank before one against it, then the fewest teeth.
+ * Complete for gear ratios up to 6 either way. A movement of whole turns is listed once, for any circle serves it.
+ * Fewest gears first, then whole approximate counts, then the slowest plate, one that turns with the crank before one
+ * against it, then the fewest teeth.
  *
  * @param most how many settings to keep; the count is of them all
  */
@@ -41,11 +39,11 @@ export function differentialSettings(
   const wholeTurns = new Set<number>();
   for (const circle of circles) {
     const exact = (ratio * circle) / divisions;
-    const reach = Math.min(MOST_SPACES, (LARGEST_RATIO * circle) / divisions);
+    const reach = (LARGEST_RATIO * circle) / divisions;
     const last = Math.floor(exact + reach) + 1;
     for (let spaces = Math.max(1, Math.ceil(exact - reach) - 1); spaces <= last; spaces++) {
       const rest = ratio * circle - divisions * spaces;
-      if (rest === 0 || Math.abs(rest) > Math.min(LARGEST_RATIO * circle, MOST_SPACES * divisions)) continue;
+      if (rest === 0 || Math.abs(rest) > LARGEST_RATIO * circle) continue;
       const gearRatio = fraction(rest, circle);
       const train = gears.trainFor({ ...gearRatio, numerator: Math.abs(gearRatio.numerator) });
       if (!train) continue;

@@ -30,11 +30,11 @@ export function prepareGears(gears: readonly number[]): GearSet {
     if ((owned.get(larger) ?? 0) > 1) pairs.push([larger, larger]);
   });
   const byProduct = new Map<number, Pair[]>();
-  for (const pair of pairs) {
-    const same = byProduct.get(pair[0] * pair[1]);
-    if (same) same.push(pair);
-    else byProduct.set(pair[0] * pair[1], [pair]);
-  }
+  for (const pair of pairs) addTo(byProduct, pair[0] * pair[1], pair);
+  // Each product under every number that goes into it, so that a ratio no train has is turned away at a look.
+  const multiplesOf = new Map<number, number[]>();
+  for (const product of byProduct.keys())
+    for (const divisor of divisorsOf(product)) addTo(multiplesOf, divisor, product);
 
   const has = (wheels: readonly number[]): boolean =>
     wheels.every((one) => wheels.filter((other) => other === one).length <= (owned.get(one) ?? 0));
@@ -50,15 +50,14 @@ export function prepareGears(gears: readonly number[]): GearSet {
 
   function compound({ numerator, denominator }: Fraction): GearTrain | undefined {
     let best: { drivers: Pair; driven: Pair } | undefined;
-    for (const drivers of pairs) {
-      const product = drivers[0] * drivers[1];
-      if (product % numerator !== 0) continue;
-      for (const driven of byProduct.get((product / numerator) * denominator) ?? []) {
-        const train = { drivers, driven };
-        if (best && fewerTeeth(best, train) <= 0) continue;
-        if (has([...drivers, ...driven])) best = train;
-      }
-    }
+    if (!multiplesOf.has(denominator)) return undefined;
+    for (const product of multiplesOf.get(numerator) ?? [])
+      for (const driven of byProduct.get((product / numerator) * denominator) ?? [])
+        for (const drivers of byProduct.get(product) ?? []) {
+          const train = { drivers, driven };
+          if (best && fewerTeeth(best, train) <= 0) continue;
+          if (has([...drivers, ...driven])) best = train;
+        }
     return best;
   }
 
@@ -75,6 +74,19 @@ export function prepareGears(gears: readonly number[]): GearSet {
       return train ?? undefined;
     },
   };
+}
+
+function addTo<T>(lists: Map<number, T[]>, key: number, one: T): void {
+  const list = lists.get(key);
+  if (list) list.push(one);
+  else lists.set(key, [one]);
+}
+
+function divisorsOf(product: number): Set<number> {
+  const divisors = new Set<number>();
+  for (let low = 1; low * low <= product; low++)
+    if (product % low === 0) divisors.add(low).add(product / low);
+  return divisors;
 }
 
 /** No product of two wheels is so large, so no ratio in lowest terms needs a larger part. */

@@ -25,13 +25,13 @@ export function nearestSettings(
   diameter: number,
 ): NearestSetting[] {
   const misses = circles.map((circle) => {
-    const spaces = nearestSpaces(ratio * circle, divisions);
-    return { circle, spaces, over: spaces * divisions - ratio * circle };
+    const spaces = nearestSpaces(BigInt(ratio * circle), BigInt(divisions));
+    return { circle, spaces, over: BigInt(spaces * divisions - ratio * circle) };
   });
   misses.sort((a, b) => (isNearer(a, b) ? -1 : 1));
   return misses.map(({ circle, spaces, over }) => {
     // Divisions × the movement passes a full turn of the work by over spaces, of which there are ratio × circle.
-    const closing = over / (ratio * circle);
+    const closing = Number(over) / (ratio * circle);
     return {
       turns: Math.floor(spaces / circle),
       holes: spaces % circle,

@@ -3,6 +3,17 @@ import type { Citation } from '../record.js';
 /** The change gears commonly supplied for differential indexing on a 40:1 head. */
 export const commonGears: readonly number[] = [24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
 
+/** Whether a rack holds just these wheels: each taken off it in turn, and none left over. */
+export function isCommonSet(gears: readonly number[]): boolean {
+  const rack = [...gears];
+  const all = commonGears.every((teeth) => {
+    const place = rack.indexOf(teeth);
+    if (place >= 0) rack.splice(place, 1);
+    return place >= 0;
+  });
+  return all && rack.length === 0;
+}
+
 export const commonGearsSource: Citation = {
   work: 'treatise-milling',
   at: 'change gears supplied with the 40:1 head, from memory',

@@ -1,10 +1,17 @@
+interface Row {
+  readonly below: number;
+  readonly says: string;
+  readonly by?: string;
+}
+
 /** What a closing error shows, by its share of the pitch in per cent: common practice, no source. */
-const rows = [
-  { below: 1, says: 'not seen' },
+const rows: readonly Row[] = [
+  { below: 1, says: 'too little to see', by: 'a hair ' },
   { below: 5, says: 'found by measuring' },
   { below: 8, says: 'seen by eye' },
-  { below: Number.POSITIVE_INFINITY, says: 'felt in mesh' },
-] as const;
+  { below: 50, says: 'felt in mesh' },
+  { below: Number.POSITIVE_INFINITY, says: 'plain to see' },
+];
 
 /**
  * The verdict on a wheel whose every step is out by so much.
@@ -19,5 +26,5 @@ export function closingVerdict(divisions: number, stepErrorArcSeconds: number): 
   // The last tooth has half a pitch less the other steps’ error.
   const left = 1_296_000 - 2 * divisions * (divisions - 1) * stepErrorArcSeconds;
   const last = stepErrorArcSeconds < 0 ? 'fat' : left <= 0 ? 'gone' : 'thin';
-  return `${row?.says}: the last tooth is ${last}`;
+  return `${row?.says}: the last tooth is ${row?.by ?? ''}${last}`;
 }

@@ -21,3 +21,15 @@ export function crankByStepping(divisions: number, turns: number, holes: number,
   }
   return places;
 }
+
+/** How many holes the pin has been in when it has been moved so many spaces, the one it began in among them. */
+export function holesVisited(spaces: number): number {
+  const visited = new Set<number>();
+  let hole = 0;
+  visited.add(hole);
+  for (let moved = 0; moved < spaces; moved++) {
+    hole++;
+    visited.add(hole);
+  }
+  return visited.size;
+}

@@ -10,8 +10,8 @@ interface Reading {
   readonly holesMoved: number;
   readonly onceSpaces: number;
   readonly teethCut: number;
-  /** Degrees. */
-  readonly closingGapAngle: number;
+  /** Degrees; none where the moves go round more than twice. */
+  readonly closingGapAngle: number | null;
 }
 
 /**
@@ -56,6 +56,6 @@ function cut(spaces: number, once: number, { divisions, ratio, circle }: Meant):
     holesMoved: spaces,
     onceSpaces: once,
     teethCut: teeth,
-    closingGapAngle: (360 * (full - last)) / full,
+    closingGapAngle: last > 2 * full ? null : (360 * (full - last)) / full,
   };
 }

@@ -9,10 +9,6 @@ interface Wanted {
   readonly gears: readonly number[];
 }
 
-/** The limits that the list of settings states. */
-const LARGEST_RATIO = 6;
-const MOST_SPACES = 40;
-
 /** A movement that some gears put right: `top/bottom` turns of the plate, above or below 0. */
 interface Reached {
   readonly wheels: number;
@@ -27,20 +23,20 @@ interface Reached {
  * Every gear train of the set tried, both ways round: what is left of the head's ratio, shared between the divisions,
  * must be whole spaces of a circle.
  *
+ * @param fastest turns of the plate for one of the work beyond which a train is not counted
  * @returns how many movements can be put right, and the simplest of them
  */
-export function differentialByTrial({ divisions, ratio, circles, gears }: Wanted) {
+export function differentialByTrial({ divisions, ratio, circles, gears }: Wanted, fastest: number) {
   const reached = new Map<string, Reached>();
   for (const { wheels, ...gearing } of gearRatios(gears)) {
-    if (gearing.top > LARGEST_RATIO * gearing.bottom) continue;
+    if (gearing.top > fastest * gearing.bottom) continue;
     for (const sign of [1, -1]) {
       const left = ratio * gearing.bottom - sign * gearing.top;
       if (left <= 0) continue;
       const move = lowest(left, divisions * gearing.bottom);
       const wholeTurns = move.bottom === 1;
       for (const circle of circles) {
-        if (circle % move.bottom !== 0 || gearing.top * circle > MOST_SPACES * divisions * gearing.bottom)
-          continue;
+        if (circle % move.bottom !== 0) continue;
         const key = wholeTurns ? `turns ${move.top}` : `${circle} ${move.top}/${move.bottom}`;
         if (reached.has(key)) continue;
         reached.set(key, {

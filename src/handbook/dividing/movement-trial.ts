@@ -1,11 +1,11 @@
-/** A movement on one circle found by counting, and how far past what was wanted it goes, as a share of one space. */
+/** A movement on one circle found by counting, and how far past what was wanted it goes, in parts of a space. */
 export interface CountedMovement {
   readonly turns: number;
   readonly holes: number;
   readonly circle: number;
   /** Whole parts past what was wanted; of `parts` to a space. Below 0 it falls short. */
-  readonly past: number;
-  readonly parts: number;
+  readonly past: bigint;
+  readonly parts: bigint;
 }
 
 /**
@@ -15,8 +15,8 @@ export interface CountedMovement {
  * @param wanted turns of the crank, as `top/bottom`
  */
 export function movementsByCounting(
-  top: number,
-  bottom: number,
+  top: bigint,
+  bottom: bigint,
   circles: readonly number[],
 ): readonly CountedMovement[] {
   let turns = 0;
@@ -25,9 +25,9 @@ export function movementsByCounting(
   return circles.map((circle) => {
     let holes = 0;
     // A space is bottom parts; the rest of a turn is left × circle parts.
-    while ((holes + 1) * bottom <= left * circle) holes++;
-    const short = left * circle - holes * bottom;
-    const further = 2 * short > bottom || (turns === 0 && holes === 0);
+    let short = left * BigInt(circle);
+    for (; short >= bottom; short -= bottom) holes++;
+    const further = 2n * short > bottom || (turns === 0 && holes === 0);
     const spaces = further ? holes + 1 : holes;
     const place = spaces === circle ? { turns: turns + 1, holes: 0 } : { turns, holes: spaces };
     return { ...place, circle, past: further ? bottom - short : -short, parts: bottom };
@@ -35,10 +35,10 @@ export function movementsByCounting(
 }
 
 /** The same, nearest first; of those equally near, the smaller circle. */
-export function nearestByCounting(top: number, bottom: number, circles: readonly number[]) {
+export function nearestByCounting(top: bigint, bottom: bigint, circles: readonly number[]) {
   const size = ({ past, parts, circle }: CountedMovement) => ({
-    past: BigInt(Math.abs(past)),
-    space: BigInt(parts) * BigInt(circle),
+    past: past < 0n ? -past : past,
+    space: parts * BigInt(circle),
   });
   return [...movementsByCounting(top, bottom, circles)].sort((a, b) => {
     const [one, other] = [size(a), size(b)];
@@ -46,3 +46,7 @@ export function nearestByCounting(top: number, bottom: number, circles: readonly
     return difference === 0n ? a.circle - b.circle : difference < 0n ? -1 : 1;
   });
 }
+
+/** What a movement is out at the work, arc seconds: its share of a space, of which there are ratio × circle to the turn. */
+export const secondsPast = ({ past, parts, circle }: CountedMovement, ratio: number): number =>
+  ((Number(past) / Number(parts)) * 1_296_000) / (ratio * circle);
