@@ -96,13 +96,14 @@ describe.each(catalogue.map((one) => one.name))('%s', (name) => {
     for (const key of Object.keys(good))
       for (const value of [...long, ...nasty]) {
         if (isFair(name, key, value)) continue;
-        const tries = [1, 2, 3].map(() => {
+        // One try in ten is enough: a busy machine must not fail the test.
+        let quickest = Number.POSITIVE_INFINITY;
+        for (let tries = 0; tries < 10 && quickest >= 50; tries++) {
           const start = performance.now();
           expect(() => work(name, { ...good, [key]: value }), key).toThrow(InputError);
-          return performance.now() - start;
-        });
-        // The best of three tries: a busy machine must not fail the test.
-        expect(Math.min(...tries), `${key}: ms`).toBeLessThan(50);
+          quickest = Math.min(quickest, performance.now() - start);
+        }
+        expect(quickest, `${key}: ms`).toBeLessThan(50);
       }
   });
 
