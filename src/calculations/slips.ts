@@ -2,7 +2,7 @@ import { evaluateFormula, NoValueError, type Scope } from '../formula/formula.js
 import type { Slip } from './calculation.js';
 
 /** What a calculator set to radians makes of an angle. */
-export const RADIANS = 'Your pocket machine is in radians: sin 30 should be 0.5.';
+export const RADIANS = 'Your calculator is in radians: sin 30 should be 0.5.';
 
 /** Nearer to the right answer than this, as a share of it, a wrong way cannot be told from it. */
 const SHARE = 0.002;

@@ -66,6 +66,25 @@ describe('cut.simulate', () => {
     expect(answered).toBeGreaterThan(100);
   });
 
+  // Found by chance: two spaces run into one, and a middle tooth that no plain move leaves.
+  it.each([
+    { teeth: 6, slipArcSeconds: -106335.60957475302, cutterModule: 0.04474114702560622 },
+    { teeth: 7, slipArcSeconds: -183696.42857142867, blankDiameter: 0.45804164717949525 },
+  ])('four cuts, the second put nearly on the first: %o', (given) => {
+    const slip = { steps: 4, slipAt: 1, slipPutBack: 'yes' };
+    const { found } = work('cut.simulate', { leaves: 5, module: 0.05, ...slip, ...given });
+    expect(found.spaceWidth).toBeLessThan(0.0803);
+    expect(found.verdict).not.toContain('spaces are wide');
+  });
+
+  it('leaves a slip of more than a move open: its space stands before the first', () =>
+    expect(
+      work('cut.simulate', {
+        ...{ teeth: 7, leaves: 5, module: 0.05, slipAt: 1, slipPutBack: 'yes' },
+        ...{ stepErrorArcSeconds: -1446.4285714289208, slipArcSeconds: -185142.85714285675 },
+      }).found.verdict,
+    ).toContain('uneven'));
+
   it('proves its verdict: no more than a tenth of its words are left open', () => {
     let [open, all] = [0, 0];
     for (const given of [

@@ -76,8 +76,10 @@ it('refuses pins and spans that touch no flank, and says what serves', () => {
   expect(() => work('involute.span', { teeth: 40, module: 1, spanTeeth: 12 })).toThrow(
     /^spanTeeth: 12 is not accepted; give 3 to 6 teeth for this wheel/,
   );
-  // The usual pin lies below the tips of five teeth.
-  expect(() => work('involute.overPins', { teeth: 5, module: 1 })).toThrow(InputError);
+  // The usual pin lies below the tips of five teeth; a pin thicker than a pitch is no advice.
+  expect(() => work('involute.overPins', { teeth: 5, module: 1 })).toThrow(
+    /^pinDiameter is missing; give it from [12]\.\d{4} to 3\.1415 mm: the usual pin of 1\.728 mm does not serve/,
+  );
   for (const pinDiameter of [1.6132, 2.9412])
     work('involute.overPins', { teeth: 39, module: 1, pinDiameter });
   for (const spanTeeth of [3, 6]) work('involute.span', { teeth: 40, module: 1, spanTeeth });
@@ -97,4 +99,31 @@ it('every range and angle: the routes agree to the ends', () => {
   for (let angle = 5; angle <= 45; angle += 0.5)
     for (const addendumFactor of [0.1, 0.8, 1, 2])
       work('involute.undercut', { pressureAngle: angle, addendumFactor });
+});
+
+it('the cutters follow one on another from 12 teeth to the rack, in both series, and each names the other', () => {
+  for (const series of ['diametralPitch', 'module'] as const) {
+    const numbers: number[] = [];
+    let teeth: number | null = 12;
+    while (teeth !== null) {
+      const { found: row, working } = work('involute.cutterNumber', { teeth, series });
+      expect(row.from).toBe(teeth);
+      expect(working.join(' ')).toContain(`No. ${9 - (row.number as number)}.`);
+      numbers.push(row.number as number);
+      teeth = row.to === null ? null : (row.to as number) + 1;
+    }
+    const up = [1, 2, 3, 4, 5, 6, 7, 8];
+    expect(numbers).toEqual(series === 'module' ? up : up.toReversed());
+  }
+  expect(work('involute.cutterNumber', { teeth: 14 }).working[0]).toBe(
+    '14 lies in 14 to 16: No. 7 in the diametral-pitch series; in the module series that is No. 2.',
+  );
+});
+
+it('says why a wheel of the basic rack is undercut at more teeth than the rule at 30°', () => {
+  expect(work('involute.undercut', { pressureAngle: 30 }).found.leastTeeth).toBe(8);
+  const words = (given: Record<string, unknown>) => work('involute.wheel', given).working.join(' ');
+  expect(words({ teeth: 9, module: 1, pressureAngle: 30 })).toMatch(/Fewer than 10 teeth.* 8 would do/);
+  expect(words({ teeth: 9, module: 1 })).toMatch(/Fewer than 18 teeth[^.]*\(undercut\)\.$/);
+  expect(words({ teeth: 60, module: 0.8 })).toContain('2.4 modules deep');
 });

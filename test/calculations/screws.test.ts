@@ -138,7 +138,7 @@ describe('tapping drills', () => {
         fc.constantFrom('external', 'internal'),
         fc.double({ min: 20, max: 109, noNaN: true }),
         ([series, size], base, engagement) => {
-          const given = { series, size, base, engagement, drills: [1] };
+          const given = { series, size, base, engagement, drills: '1,3,5' };
           const { drill = 0 } = found('thread.tappingDrill', given);
           expect(found('thread.tappingDrill', { ...given, engagement: engagement + 1 }).drill).toBeLessThan(
             drill,
@@ -178,6 +178,22 @@ describe('tapping drills', () => {
       nearestDrill: null,
       reason: 'every drill is as large as the thread itself',
     }));
+
+  it.each([
+    ['6', 'no drill near 8.86 mm; 6 mm would leave 246 %'],
+    ['9.9,6', 'no drill near 8.86 mm; 9.9 mm would leave 6 %'],
+  ])('and when none is near enough to be of use: %s for M10', (drills, reason) =>
+    expect(
+      work('thread.tappingDrill', { series: 'iso', size: 'M10', base: 'internal', drills }).found,
+    ).toMatchObject({ possible: false, nearestDrill: null, engagementAtNearest: null, reason }),
+  );
+
+  it('passes over a nearer drill that leaves too little for one that leaves enough', () => {
+    const given = { series: 'iso', size: 'M10', base: 'internal', engagement: 20 };
+    expect(found('thread.tappingDrill', { ...given, drills: '9.7,9.3' })).toMatchObject({
+      nearestDrill: 9.3,
+    });
+  });
 });
 
 describe('wires', () => {
@@ -238,6 +254,28 @@ describe('change wheels', () => {
     }).found as { count: number; settings: unknown[] };
     expect(settings).toHaveLength(200);
     expect(count).toBeGreaterThan(100_000);
+  });
+
+  it('takes a length with its unit, inches exactly', () => {
+    const cut = (given: Record<string, unknown>) =>
+      work('screwcut.changeWheels', { ...given, wheels: set }).found;
+    expect(cut({ pitch: '0.8mm', leadPitch: '3 mm' })).toEqual(cut({ pitch: 0.8, leadPitch: 3 }));
+    expect(cut({ pitch: '1/32in', leadPitch: '1/8"' })).toMatchObject({ numerator: 1, denominator: 4 });
+    expect(cut({ pitch: '1/32in', leadPitch: 3 })).toEqual(cut({ tpi: 32, leadPitch: 3 }));
+    expect(refusal('screwcut.changeWheels', { pitch: '5in', leadPitch: 3, wheels: set })).toMatch(
+      /^pitch: "5in" is not accepted; give a length above 0 and up to 100 mm/,
+    );
+  });
+
+  it('writes a decimal as a decimal, and says where each wheel goes', () => {
+    const { working } = work('screwcut.changeWheels', { tpi: 11.5, leadTpi: 8, wheels: '40,20,46,25' });
+    expect(working[0]).toBe('Thread: 11.5 threads to the inch, 25.4 ÷ 11.5 = 2.2087 mm.');
+    const two = work('screwcut.changeWheels', { pitch: 1, leadPitch: 3, wheels: '25,20,50,30' }).working;
+    expect(two.join(' ')).toContain(
+      '25 on the mandrel; 50 and 20 together on the stud; 30 on the lead screw (the drivers may change places)',
+    );
+    const one = work('screwcut.changeWheels', { pitch: 1, leadPitch: 3, wheels: '20,60' }).working.join(' ');
+    expect(one).toContain('Best: 20 on the mandrel; 60 on the lead screw; exact.');
   });
 
   it.each([

@@ -121,6 +121,30 @@ describe('triangle.solve', () => {
   });
 });
 
+describe('a side that just reaches, or is a hair out', () => {
+  const A = 0.06348743468425676;
+  const reach = Math.sin((A * Math.PI) / 180);
+  it.each([1e-12, -1e-12, 3e-12, -3e-13])('is refused at %s of its length', (share) =>
+    expect(() => work('triangle.solve', { b: 1, A, a: reach * (1 + share) })).toThrow(/^A: .* just reaching/),
+  );
+  it('is one triangle, two or none on either side', () => {
+    const found = (share: number) => work('triangle.solve', { b: 1, A, a: reach * (1 + share) }).found;
+    expect(found(0)).toMatchObject({ possible: true, B: 90, second: null });
+    expect(found(1e-10).second).not.toBeNull();
+    expect(found(-1e-10).possible).toBe(false);
+  });
+});
+
+describe('expansion.length', () => {
+  it('says whose figure a metal’s is', () => {
+    const words = (coefficient: unknown) =>
+      work('expansion.length', { length: 994, temperatureChange: 10, coefficient }).working.join(' ');
+    expect(words('invar')).toContain('1.2 millionths for each °C is the figure for invar: Common practice');
+    expect(words('invar')).toContain('from memory');
+    expect(words(13.7)).not.toContain('figure for');
+  });
+});
+
 describe('circle.chord', () => {
   it('takes divisions or an angle, never both', () => {
     expect(refusal('circle.chord', { diameter: 10 })).toMatch(/^divisions is missing; give either/);

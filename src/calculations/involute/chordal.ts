@@ -1,7 +1,11 @@
 import { chordalTooth } from '../../geometry/involute/chordal.js';
+import { sideOnCircle, toothSide, wheelFlanks } from '../../geometry/involute/flank.js';
 import { calculation } from '../calculation.js';
 import { mm } from '../found.js';
-import { module, teeth } from './gearing.js';
+import { module, radians, teeth } from './gearing.js';
+
+/** Any pressure angle has the same tooth on the pitch circle; this one is generated and measured. */
+const ANGLE = radians(20);
 
 /** A rise too small to tell from nothing with a vernier, mm. */
 const UNSEEN = 0.02;
@@ -14,8 +18,13 @@ export const chordal = calculation({
     chordalThickness: mm('s_c', 'chordal thickness'),
     chordalAddendum: mm('h_c', 'chordal (corrected) addendum'),
   },
-  work: (g) =>
-    chordalTooth((g.module * g.teeth) / 2, Math.PI / (2 * g.teeth), (g.module * (g.teeth + 2)) / 2),
+  work: (g) => {
+    const pitchRadius = (g.module * g.teeth) / 2;
+    const flanks = wheelFlanks(g.teeth, g.module, ANGLE);
+    const side = sideOnCircle(flanks, pitchRadius);
+    const tip = toothSide(flanks, flanks.to);
+    return chordalTooth(pitchRadius, Math.atan2(side.y, side.x), Math.hypot(tip.x, tip.y));
+  },
   proofs: [
     { of: 'chordalThickness', formula: 'chordal-thickness' },
     { of: 'chordalAddendum', formula: 'chordal-addendum' },

@@ -1,7 +1,23 @@
 import { involuteCutter } from '../../geometry/involute/cutter.js';
 import { cutterRow } from '../../handbook/involute/cutter-numbers.js';
+import { practice } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
 import { choice, orElse, whole } from '../quantity.js';
+
+interface Given {
+  readonly teeth: number;
+  readonly series: 'diametralPitch' | 'module';
+}
+
+const IN_WORDS = {
+  diametralPitch: 'the diametral-pitch series',
+  module: 'the module series',
+} as const;
+
+const REVERSED = practice('the module series numbers the same set the other way about');
+
+/** Where the row is printed. */
+const printed = (g: Given) => cutterRow(g.teeth)?.source ?? practice('no row');
 
 export const cutterNumber = calculation({
   name: 'involute.cutterNumber',
@@ -19,29 +35,25 @@ export const cutterNumber = calculation({
   proofs: [
     {
       of: 'number',
-      source: {
-        work: 'rose-1887',
-        at: 'standard set of eight; the module series reversed is common practice, no source',
-      },
+      source: (g) => (g.series === 'module' ? REVERSED : printed(g)),
       value: (g) => {
         const row = cutterRow(g.teeth)?.number;
         return row === undefined || g.series === 'diametralPitch' ? row : 9 - row;
       },
     },
-    {
-      of: 'from',
-      source: { work: 'rose-1887', at: 'standard set of eight' },
-      value: (g) => cutterRow(g.teeth)?.from,
-    },
-    {
-      of: 'to',
-      source: { work: 'rose-1887', at: 'standard set of eight' },
-      value: (g) => cutterRow(g.teeth)?.to,
-    },
+    { of: 'from', source: printed, value: (g) => cutterRow(g.teeth)?.from },
+    { of: 'to', source: printed, value: (g) => cutterRow(g.teeth)?.to },
   ],
-  working: [
-    {
-      say: 'Look in the set for the range that holds the count. The two series number opposite ways: ask which is stamped.',
-    },
-  ],
+  working: (g, { number, from, to }) => {
+    const other = g.series === 'module' ? 'diametralPitch' : 'module';
+    const range = to === null ? `${from} to the rack` : `${from} to ${to}`;
+    return [
+      {
+        say:
+          `${g.teeth} lies in ${range}: No. ${number} in ${IN_WORDS[g.series]}; ` +
+          `in ${IN_WORDS[other]} that is No. ${9 - number}.`,
+      },
+      { say: 'The two series number opposite ways: ask which is stamped.' },
+    ];
+  },
 });

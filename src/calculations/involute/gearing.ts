@@ -21,9 +21,6 @@ export const degrees = (angle: number): number => (angle * 180) / Math.PI;
 export const flanksOf = (g: InvoluteGiven): Flanks =>
   wheelFlanks(g.teeth, g.module, radians(g.pressureAngle));
 
-/** A length that is found. */
-export const mm = (symbol: string, name: string) => ({ symbol, name, unit: 'mm' });
-
 /** What serves a wheel, as it is printed. */
 export interface Serving {
   readonly least: string;

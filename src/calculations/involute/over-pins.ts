@@ -1,10 +1,17 @@
+import { InputError } from '../../diagnostics/errors.js';
 import { inv } from '../../geometry/involute/involute.js';
 import { overTwoPins, type Pin, pinInSpace, pinsThatServe } from '../../geometry/involute/pins.js';
-import { angleAtPin, involuteAtPin, measurementOverPins } from '../../handbook/involute/over-pins.js';
+import {
+  angleAtPin,
+  involuteAtPin,
+  measurementOverPins,
+  USUAL_PIN,
+} from '../../handbook/involute/over-pins.js';
 import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
 import { mm } from '../found.js';
 import { length, optional } from '../quantity.js';
+import { decimals } from '../working.js';
 import {
   degrees,
   flanksOf,
@@ -19,13 +26,14 @@ interface PinsGiven extends InvoluteGiven {
   readonly pinDiameter?: number | undefined;
 }
 
-/** The pin of the printed tables, in modules. */
-const USUAL_PIN = 1.728;
+/** The wheel with the usual pin where none is given. */
+const pinned = (g: PinsGiven) => ({ ...g, pinDiameter: g.pinDiameter ?? USUAL_PIN * g.module });
 
-const pinOf = (g: PinsGiven): number => g.pinDiameter ?? USUAL_PIN * g.module;
-
-/** Handbook's given: the pin put in where none was. */
-const pinned = (g: PinsGiven) => ({ ...g, pinDiameter: g.pinDiameter ?? 1.728 * g.module });
+/** Pins that measure a wheel; none so thick that two would not go side by side in neighbouring spaces. */
+function pinsFor(g: PinsGiven): { readonly least: number; readonly most: number } {
+  const { least, most } = pinsThatServe(flanksOf(g));
+  return { least, most: Math.min(most, Math.PI * g.module) };
+}
 
 const up = (value: number): string => (Math.ceil(value * 1e4) / 1e4).toFixed(4);
 const down = (value: number): string => (Math.floor(value * 1e4) / 1e4).toFixed(4);
@@ -47,13 +55,21 @@ export const overPins = calculation({
     measurement: mm('M', 'measurement over the pins'),
   },
   refuse: (g) => {
-    const { least, most } = pinsThatServe(flanksOf(g));
-    const why = 'other pins touch no flank, rest on the bottom, or lie below the tips';
-    refuseOutside('pinDiameter', pinOf(g), { least: up(least), most: down(most), unit: 'mm' }, why);
+    const { least, most } = pinsFor(g);
+    const serving = { least: up(least), most: down(most), unit: 'mm' } as const;
+    const { pinDiameter } = pinned(g);
+    if (g.pinDiameter === undefined && (pinDiameter < least || pinDiameter > most))
+      throw new InputError(
+        'pinDiameter',
+        undefined,
+        `it from ${serving.least} to ${serving.most} mm: the usual pin of ${decimals(pinDiameter, 4)} mm does not serve this wheel`,
+      );
+    const why = 'others touch no flank, rest on the bottom, lie below the tips or are thicker than a pitch';
+    refuseOutside('pinDiameter', pinDiameter, serving, why);
   },
   work: (g) => {
     const flanks = flanksOf(g);
-    const pin = pinInSpace(flanks, pinOf(g)) as Pin;
+    const pin = pinInSpace(flanks, pinned(g).pinDiameter) as Pin;
     const angle = Math.acos(flanks.baseRadius / pin.centre);
     return {
       pinDiameter: pin.diameter,
@@ -90,7 +106,7 @@ export const overPins = calculation({
     },
   ],
   working: (g) => [
-    ...(g.pinDiameter === undefined ? ['D_p = 1.728*m'] : []),
+    ...(g.pinDiameter === undefined ? [`D_p = ${USUAL_PIN}*m`] : []),
     'd_b = m*z*cosd(A)',
     'inv_C = tand(A) - A*pi/180 + D_p/d_b - pi/(2*z)',
     { say: 'Look C up in a table of involutes, or close in on it by trial: tan C − C is to be that much.' },

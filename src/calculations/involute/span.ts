@@ -63,7 +63,7 @@ export const span = calculation({
   working: (g, found) => [
     g.spanTeeth === undefined
       ? {
-          say: `Teeth to span: z × A ÷ 180 + ½, to the nearest whole, 2 at the least: ${found.spanTeeth}.`,
+          say: `Teeth to span: z × A ÷ 180 + ½, to the nearest whole (a half goes up), 2 at the least: ${found.spanTeeth}.`,
         }
       : { say: `Over ${found.spanTeeth} teeth, as given.` },
     'inv_A = tand(A) - A*pi/180',

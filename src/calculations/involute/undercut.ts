@@ -5,8 +5,8 @@ import { calculation } from '../calculation.js';
 import { angle, number, orElse } from '../quantity.js';
 import { radians } from './gearing.js';
 
-/** Whole numbers come out whole: 8 at 30°, not a hair more. */
-const withoutDust = (value: number): number => Number(value.toFixed(9));
+/** A limit so near to a whole number is whole, as 8 at 30° is. */
+const isWhole = (limit: number): boolean => Math.abs(limit - Math.round(limit)) < 1e-9;
 
 export const undercut = calculation({
   name: 'involute.undercut',
@@ -20,8 +20,8 @@ export const undercut = calculation({
     leastTeeth: { symbol: 'z', unit: 'teeth', name: 'fewest teeth without undercut' },
   },
   work: (g) => {
-    const limit = withoutDust(undercutLimit(radians(g.pressureAngle), g.addendumFactor));
-    return { limit, leastTeeth: Math.ceil(limit) };
+    const limit = undercutLimit(radians(g.pressureAngle), g.addendumFactor);
+    return { limit, leastTeeth: isWhole(limit) ? Math.round(limit) : Math.ceil(limit) };
   },
   proofs: [
     { of: 'limit', formula: 'undercut-limit' },
@@ -31,13 +31,20 @@ export const undercut = calculation({
       value: (g) => leastTeethByTrial(g.pressureAngle, g.addendumFactor),
     },
   ],
-  working: [
+  working: (_, { limit }) => [
     'z_0 = 2*f/sind(A)^2',
-    'z = ceil(z_0)',
-    { say: 'Any part of a tooth is rounded up: one tooth fewer is undercut a little.' },
+    ...(isWhole(limit)
+      ? [
+          'z = round(z_0)',
+          { say: 'The limit is a whole number of teeth: with one tooth fewer the rack cuts in.' },
+        ]
+      : [
+          'z = ceil(z_0)',
+          { say: 'Any part of a tooth is rounded up: one tooth fewer is undercut a little.' },
+        ]),
   ],
   slips: (_, found) => ({
-    ...(found.leastTeeth === found.limit
+    ...(isWhole(found.limit)
       ? {}
       : {
           roundedDown: {

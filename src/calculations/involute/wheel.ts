@@ -3,18 +3,32 @@ import { undercutLimit } from '../../geometry/involute/undercut.js';
 import { involuteSizes } from '../../geometry/involute/wheel.js';
 import { calculation, type Step } from '../calculation.js';
 import { mm } from '../found.js';
+import { decimals } from '../working.js';
 import { type InvoluteGiven, module, pressureAngle, radians, teeth } from './gearing.js';
 
 /** A module so near 1 that dividing by it is no different from multiplying. */
 const isOne = (module: number): boolean => Math.abs(module - 1) < 0.02;
 
+/** Below this, mm, many makers cut deeper than the basic rack. */
+const FINE = 1.25;
+
+const least = (limit: number): number => Math.ceil(limit - 1e-9);
+
 function aboutUndercut(g: InvoluteGiven): Step[] {
   const angle = radians(g.pressureAngle);
-  const limit = undercutLimit(angle, basicRack(angle).straightTo);
-  const least = Math.ceil(limit - 1e-9);
-  return g.teeth < least
-    ? [{ say: `Fewer than ${least} teeth: the rack cuts into the foot of the flanks (undercut).` }]
-    : [];
+  const { straightTo } = basicRack(angle);
+  const teeth = least(undercutLimit(angle, straightTo));
+  if (g.teeth >= teeth) return [];
+  const shallow = least(undercutLimit(angle, 1));
+  const say = `Fewer than ${teeth} teeth: the rack cuts into the foot of the flanks (undercut).`;
+  return [
+    {
+      say:
+        shallow === teeth
+          ? say
+          : `${say} At this angle its flank is straight to ${decimals(straightTo, 3)} modules deep; reckoned to 1 module, as the rule has it, ${shallow} would do.`,
+    },
+  ];
 }
 
 export const wheel = calculation({
@@ -42,6 +56,9 @@ export const wheel = calculation({
     {
       say: 'Basic rack of ISO 53: addendum 1, dedendum 1.25 modules. A cutter marked with another depth is cut to its mark.',
     },
+    ...(g.module < FINE
+      ? [{ say: 'Cutters of so fine a pitch are often made 2.4 modules deep: look at the mark.' }]
+      : []),
     'd = m*z',
     'd_a = m*(z + 2)',
     'h = 2.25*m',

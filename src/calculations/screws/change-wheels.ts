@@ -1,38 +1,30 @@
 import type { Fraction } from '../../geometry/fractions.js';
 import { derived } from '../../handbook/record.js';
-import { everyTrain, putBack, ratioOfTurns, type Trial } from '../../handbook/screws/gear-trial.js';
+import { everyTrain, putBack, ratioOfTurns } from '../../handbook/screws/gear-trial.js';
 import { calculation } from '../calculation.js';
 import { counts, exact, optional, orElse, whole } from '../quantity.js';
+import { remembered } from '../remembered.js';
 import { decimals } from '../working.js';
 import { errorInWords, FARTHEST, inWords, MOST, settingsFor } from './gear-settings.js';
-import { cutOf, inFigures, type LatheGiven, leadOf, refuseUntidy, toldOf } from './lathe.js';
+import { asWritten, cutOf, exactLength, type LatheGiven, leadOf, refuseUntidy, toldOf } from './lathe.js';
 
 const ratioByTurns = (g: LatheGiven) => ratioOfTurns(toldOf(cutOf(g)), toldOf(leadOf(g)));
 
-const trials = new WeakMap<LatheGiven, Trial>();
-
 /** Every choice of wheels tried; once for all that is proven by it. */
-function trial(g: LatheGiven): Trial {
-  let known = trials.get(g);
-  if (!known) {
-    known = everyTrain(ratioByTurns(g), g.wheels, g.tolerancePpm, MOST);
-    trials.set(g, known);
-  }
-  return known;
-}
+const trial = remembered((g: LatheGiven) => everyTrain(ratioByTurns(g), g.wheels, g.tolerancePpm, MOST));
 
 const byTrial = derived('every two and every four wheels shared out in every way, and each train put back');
 
 const inch = (name: string, tpi: Fraction, pitch: number): string =>
-  `${name}: ${inFigures(tpi)} threads to the inch, 25.4 ÷ ${inFigures(tpi)} = ${decimals(pitch, 5)} mm.`;
+  `${name}: ${asWritten(tpi)} threads to the inch, 25.4 ÷ ${asWritten(tpi)} = ${decimals(pitch, 5)} mm.`;
 
 export const changeWheels = calculation({
   name: 'screwcut.changeWheels',
   title: 'Change wheels for a pitch on a lead screw',
   given: {
-    pitch: optional(exact('pitch to cut', 'mm', 100)),
+    pitch: optional(exactLength('pitch to cut', 100)),
     tpi: optional(exact('threads to cut', 'threads per inch', 400)),
-    leadPitch: optional(exact('pitch of the lead screw', 'mm', 100)),
+    leadPitch: optional(exactLength('pitch of the lead screw', 100)),
     leadTpi: optional(exact('threads of the lead screw', 'threads per inch', 400)),
     wheels: counts('change wheels there are', 10, 200, 60),
     tolerancePpm: orElse(whole('', 'largest error, parts per million', 0, FARTHEST), 0),

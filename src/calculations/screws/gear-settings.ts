@@ -77,9 +77,14 @@ function nearestTrain(ratio: Fraction, wheels: readonly number[]): GearTrain | u
   return undefined;
 }
 
-/** `40 and 60 driving, 120 and 50 driven`. */
-export const inWords = ({ drivers, driven }: Setting): string =>
-  `${drivers.join(' and ')} driving, ${driven.join(' and ')} driven`;
+/** Where each wheel goes, from the headstock on. */
+export function inWords({ drivers, driven }: Setting): string {
+  const [first, second] = drivers;
+  const [third, last] = driven;
+  return second === undefined || last === undefined
+    ? `${first} on the mandrel; ${third} on the lead screw`
+    : `${first} on the mandrel; ${third} and ${second} together on the stud; ${last} on the lead screw (the drivers may change places)`;
+}
 
 /** `+125 ppm, 0.0125 mm too long in 100 mm`; `exact`. */
 export function errorInWords({ errorPpm, errorPer100mm }: Setting): string {

@@ -1,7 +1,33 @@
 import { InputError } from '../../diagnostics/errors.js';
-import type { Fraction } from '../../geometry/fractions.js';
+import { type Fraction, fraction, times } from '../../geometry/fractions.js';
 import { gearRatio, type Threads } from '../../geometry/screws/lead.js';
 import type { Told } from '../../handbook/screws/gear-trial.js';
+import { exact, type Quantity } from '../quantity.js';
+import { decimals } from '../working.js';
+
+const MEASURED = /^(?<number>.*?)\s*(?<unit>mm|in|"|″)$/i;
+
+/** One inch in mm, exactly. */
+const INCH = fraction(127, 5);
+
+/** A length above 0 and up to so many mm, exactly; a string may carry a unit, and inches are 25.4 mm exactly. */
+export function exactLength(name: string, most: number): Quantity<Fraction> {
+  const plain = exact(name, 'mm', most);
+  return {
+    ...plain,
+    accepts: `a length above 0 and up to ${most} mm, such as 0.8, 0.8mm, 1/32in or 14/11`,
+    read: (raw) => {
+      const { number, unit } = (typeof raw === 'string' && MEASURED.exec(raw.trim())?.groups) || {};
+      if (number === undefined) return plain.read(raw);
+      const value = plain.read(number.replace(',', '.'));
+      if (value === undefined || unit?.toLowerCase() === 'mm') return value;
+      return value.numerator * 127 <= Number.MAX_SAFE_INTEGER &&
+        value.denominator * 5 <= Number.MAX_SAFE_INTEGER
+        ? plain.read(times(value, INCH))
+        : undefined;
+    },
+  };
+}
 
 /** What the lathe is to cut, and with what. */
 export interface LatheGiven {
@@ -20,7 +46,7 @@ export const cutOf = (g: LatheGiven): Threads => threads(['pitch', 'tpi'], g.pit
 export const leadOf = (g: LatheGiven): Threads => threads(['leadPitch', 'leadTpi'], g.leadPitch, g.leadTpi);
 
 function threads(keys: readonly [string, string], pitch?: Fraction, tpi?: Fraction): Threads {
-  if (pitch && tpi) throw new InputError(keys[1], inFigures(tpi), `${keys[0]} or ${keys[1]}, not both`);
+  if (pitch && tpi) throw new InputError(keys[1], asWritten(tpi), `${keys[0]} or ${keys[1]}, not both`);
   if (pitch) return { pitch };
   if (tpi) return { tpi };
   throw new InputError(keys[0], undefined, `${keys[0]} in mm, or ${keys[1]} in threads per inch`);
@@ -34,6 +60,12 @@ export const toldOf = (thread: Threads): Told =>
 export const inFigures = ({ numerator, denominator }: Fraction): string =>
   denominator === 1 ? `${numerator}` : `${numerator}/${denominator}`;
 
+/** A pitch or a count of threads as it is written: `11.5`, `2.25`; a fraction where no decimal of four places is it. */
+export function asWritten(exactly: Fraction): string {
+  const { numerator, denominator } = exactly;
+  return 10_000 % denominator === 0 ? decimals(numerator / denominator, 4) : inFigures(exactly);
+}
+
 /** Whole numbers beyond this could not be multiplied out exactly. */
 const LARGEST = 10_000_000;
 
@@ -42,7 +74,11 @@ export function refuseUntidy(g: LatheGiven): void {
   const cut = cutOf(g);
   if (isTidy(cut, leadOf(g))) return;
   const [key, value] = 'pitch' in cut ? (['pitch', cut.pitch] as const) : (['tpi', cut.tpi] as const);
-  throw new InputError(key, inFigures(value), 'a pitch and a lead of fewer figures, such as 1.411 or 5/64');
+  throw new InputError(
+    key,
+    inFigures(value),
+    'a pitch and a lead of fewer figures, such as 1.411 or 5/64: drivers over driven would take more than seven',
+  );
 }
 
 function isTidy(cut: Threads, lead: Threads): boolean {

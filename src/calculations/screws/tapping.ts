@@ -49,8 +49,13 @@ function fullDepth(g: TapGiven): number {
   return threadSizes(diameter, shapeOfBase(g.series, pitch, g.base)).depth;
 }
 
-/** Drills that leave any thread at all. */
-const fitting = (g: TapGiven): number[] => g.drills.filter((drill) => drill < threadOf(g).diameter);
+/** Shares of the full thread that are any use, percent: less strips, and more breaks the tap. */
+const SHARES = { least: 20, most: 110 } as const;
+
+/** A drill for a share at the very end of them may miss it by so much, percent. */
+const HAIR = 0.01;
+
+const isUse = (share: number): boolean => share > SHARES.least - HAIR && share < SHARES.most + HAIR;
 
 /** The hole by the published factor, mm. */
 function holeByFactor(g: TapGiven): number {
@@ -58,10 +63,25 @@ function holeByFactor(g: TapGiven): number {
   return diameter - (g.engagement * fullThread[g.base](g.series) * pitch) / 100;
 }
 
-/** How far the handbook’s best drill lies from the handbook’s hole, mm. */
+/** How far the handbook’s best drill of use lies from the handbook’s hole, mm. */
 function missOfBest(g: TapGiven): number | null {
-  const misses = fitting(g).map((drill) => Math.abs(drill - holeByFactor(g)));
+  const [largest, smallest] = [SHARES.least - HAIR, SHARES.most + HAIR].map((engagement) =>
+    holeByFactor({ ...g, engagement }),
+  ) as [number, number];
+  const misses = g.drills
+    .filter((drill) => drill > smallest && drill < largest)
+    .map((drill) => Math.abs(drill - holeByFactor(g)));
   return misses.length > 0 ? misses.reduce((a, b) => Math.min(a, b)) : null;
+}
+
+/** Why no drill serves. */
+function whyNone(g: TapGiven, hole: number): string {
+  const { diameter } = threadOf(g);
+  const smaller = g.drills.filter((drill) => drill < diameter);
+  if (smaller.length === 0) return 'every drill is as large as the thread itself';
+  const nearest = nearestDrill(smaller, hole);
+  const share = decimals(engagementOf(diameter, fullDepth(g), nearest), 0);
+  return `no drill near ${decimals(hole, 2)} mm; ${decimals(nearest, 4)} mm would leave ${share} %`;
 }
 
 /** Which of two drills as near is chosen makes no difference to how near it is. */
@@ -72,7 +92,7 @@ export const tappingDrill = calculation({
   title: 'Tapping drill for a share of the full thread',
   given: {
     ...threadGiven,
-    engagement: orElse(number('E', 'share of the full thread', '%', 20, 110), 70),
+    engagement: orElse(number('E', 'share of the full thread', '%', SHARES.least, SHARES.most), 70),
     base: choice('base that 100 % means', baseNames),
     drills: lengths('drills there are', 0.1, 150),
   },
@@ -95,14 +115,14 @@ export const tappingDrill = calculation({
     const depth = fullDepth(g);
     const drill = holeFor(thread.diameter, depth, g.engagement);
     const known = { ...foundOf(thread), fullThread: (2 * depth) / thread.pitch, drill };
-    const drills = fitting(g);
+    const drills = g.drills.filter((one) => isUse(engagementOf(thread.diameter, depth, one)));
     if (drills.length === 0)
       return {
         ...known,
         possible: false,
         nearestDrill: null,
         engagementAtNearest: null,
-        reason: 'every drill is as large as the thread itself',
+        reason: whyNone(g, drill),
       };
     const nearest = nearestDrill(drills, drill);
     const engagementAtNearest = engagementOf(thread.diameter, depth, nearest);
@@ -119,8 +139,8 @@ export const tappingDrill = calculation({
     { of: 'drill', formula: 'tapping-hole' },
     {
       of: 'possible',
-      source: practice('a drill as large as the thread leaves none'),
-      value: (g) => Math.min(...g.drills) < publishedOf(g).diameter,
+      source: practice(`a drill of use leaves ${SHARES.least} to ${SHARES.most} % of the full thread`),
+      value: (g) => missOfBest(g) !== null,
     },
     {
       of: 'nearestDrill',
@@ -153,7 +173,7 @@ export const tappingDrill = calculation({
       : [{ say: 'In this form screw and nut have the same depth, so both bases come to the same.' }]),
     'd_h = d - E/100*k*P_t',
     ...(found.possible
-      ? [{ say: 'Of two drills as near the larger is taken.' }, 'E_n = 100*(d - d_n)/(k*P_t)']
+      ? [{ say: 'If two drills are equally near, take the larger.' }, 'E_n = 100*(d - d_n)/(k*P_t)']
       : [{ say: `Not possible: ${found.reason}.` }]),
   ],
   slips: (g, found) => {
@@ -186,7 +206,7 @@ export const tappingDrill = calculation({
       body: {
         of: 'drill',
         formula: 'd',
-        says: 'That is the clearance size: no thread would be left.',
+        says: 'That is the screw’s own size: no thread would be left.',
       },
       ...(found.possible
         ? {

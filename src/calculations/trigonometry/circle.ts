@@ -1,7 +1,7 @@
 import { InputError } from '../../diagnostics/errors.js';
 import { cutOff } from '../../geometry/trigonometry/circle.js';
 import { derived } from '../../handbook/record.js';
-import { arcByChords } from '../../handbook/trigonometry/arc.js';
+import { arcByChords, chordByHalving } from '../../handbook/trigonometry/arc.js';
 import { calculation, type Slip } from '../calculation.js';
 import { mm } from '../found.js';
 import { angle, length, optional, whole } from '../quantity.js';
@@ -82,7 +82,12 @@ export const circleChord = calculation({
       within: 1e-12,
       value: (g) => g.angle ?? 21_600 / (g.divisions ?? 1) / 60,
     },
-    { of: 'chord', formula: 'chord' },
+    {
+      of: 'chord',
+      source: derived('the angle halved until arc and chord are one, and the chord doubled back'),
+      within: (g) => 1e-9 * g.diameter,
+      value: (g) => chordByHalving(g.diameter, centreAngle(g)),
+    },
     {
       of: 'arc',
       source: { work: 'huygens', at: 'arc from the chords of its halves' },

@@ -72,7 +72,7 @@ export const dovetailOverRollers = calculation({
       { say: 'The slope runs in or out by h/tan A on each side.' },
       `w = W ${slopes} 2*h/tand(A)`,
       {
-        say: 'A roller lies in each corner; half the angle leads to its centre, and half its diameter is beyond that.',
+        say: 'A roller lies in each corner; its centre lies on the line that halves the corner; add half a roller beyond.',
       },
       `M = w ${rollers} D*(1 + 1/tand(A/2))`,
     ];

@@ -1,6 +1,8 @@
 import { growth } from '../../geometry/trigonometry/stretch.js';
+import { derived } from '../../handbook/record.js';
+import { sources } from '../../handbook/sources.js';
 import { expansions, metals } from '../../handbook/trigonometry/expansion.js';
-import { calculation } from '../calculation.js';
+import { calculation, type Step } from '../calculation.js';
 import { mm } from '../found.js';
 import { length, number, type Quantity } from '../quantity.js';
 
@@ -15,6 +17,16 @@ const coefficient: Quantity<number> = {
     return metal ? expansions[metal].millionths : plain.read(raw);
   },
 };
+
+/** Whose figure it is, where it is that of a metal of the table. */
+function whereFrom(millionths: number): Step[] {
+  const metal = metals.find((name) => expansions[name].millionths === millionths);
+  if (!metal) return [];
+  const { work, at } = expansions[metal].source;
+  return [
+    { say: `${millionths} millionths for each °C is the figure for ${metal}: ${sources[work]}; ${at}.` },
+  ];
+}
 
 export const expansionLength = calculation({
   name: 'expansion.length',
@@ -34,9 +46,18 @@ export const expansionLength = calculation({
   },
   proofs: [
     { of: 'change', formula: 'expansion' },
-    { of: 'newLength', formula: 'length-afterwards' },
+    {
+      of: 'newLength',
+      source: derived('cooled back by as many degrees, it is as long as before'),
+      within: (g) => 1e-11 * g.length,
+      value: (g) => g.length,
+      measure: {
+        name: 'the new length cooled back, mm',
+        of: (newLength: number, g) => newLength / (1 + (g.coefficient * g.temperatureChange) / 1e6),
+      },
+    },
   ],
-  working: ['x = L*k*T/1000000', 'y = L + x'],
+  working: (g) => [...whereFrom(g.coefficient), 'x = L*k*T/1000000', 'y = L + x'],
   slips: {
     thousand: {
       of: 'change',

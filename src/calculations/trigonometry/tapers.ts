@@ -1,5 +1,6 @@
 import { InputError } from '../../diagnostics/errors.js';
 import { tailstockOver, taperOf } from '../../geometry/trigonometry/slope.js';
+import { derived } from '../../handbook/record.js';
 import { calculation, type Slip } from '../calculation.js';
 import { mm } from '../found.js';
 import { length } from '../quantity.js';
@@ -19,6 +20,32 @@ function refuseNoTaper(g: { readonly largeDiameter: number; readonly smallDiamet
       g.smallDiameter,
       `less than the large diameter, ${g.largeDiameter} mm`,
     );
+}
+
+interface Tapered {
+  readonly largeDiameter: number;
+  readonly smallDiameter: number;
+}
+
+/** A value put back: with it the small diameter must grow to the large one. */
+const putBack = <G extends Tapered, K extends string>(of: K, grown: (value: number, g: G) => number) => ({
+  of,
+  source: derived('put back: the small diameter grown to the large one'),
+  within: (g: G) => 1e-9 * g.largeDiameter,
+  value: (g: G) => g.largeDiameter,
+  measure: {
+    name: 'large diameter that it makes of the small one, mm',
+    of: (value: unknown, g: G) => g.smallDiameter + grown(value as number, g),
+  },
+});
+
+interface TaperGiven extends Tapered {
+  readonly length: number;
+}
+
+interface WorkGiven extends Tapered {
+  readonly taperLength: number;
+  readonly workLength: number;
 }
 
 export const taperAngles = calculation({
@@ -43,8 +70,11 @@ export const taperAngles = calculation({
   },
   proofs: [
     { of: 'taperPerUnit', formula: 'taper-per-unit' },
+    putBack('taperPerUnit', (t, g: TaperGiven) => t * g.length),
     { of: 'perFoot', formula: 'taper-per-foot' },
+    putBack('perFoot', (inches, g: TaperGiven) => (inches / 12) * g.length),
     { of: 'oneIn', formula: 'taper-one-in' },
+    putBack('oneIn', (k, g: TaperGiven) => g.length / k),
     { of: 'halfAngle', formula: 'half-angle' },
     { of: 'includedAngle', formula: 'included-angle' },
   ],
@@ -144,13 +174,14 @@ export const taperSetOver = calculation({
   work: (g) => tailstockOver(g.largeDiameter, g.smallDiameter, g.taperLength, g.workLength),
   proofs: [
     { of: 'setOver', formula: 'set-over' },
+    putBack('setOver', (x, g: WorkGiven) => (2 * x * g.taperLength) / g.workLength),
     { of: 'alongWork', formula: 'set-over-along-work' },
   ],
   working: [
     { say: 'The whole length between centres counts, not only the part that is tapered.' },
     'x = (D - d)/2*L/l',
     {
-      say: 'The rule takes the work as long as the bed between its ends; it lies a little aslant, so exactly:',
+      say: 'The rule measures along the bed; the work lies aslant. Measured along the work:',
     },
     'y = L*(D - d)/sqrt(4*l^2 + (D - d)^2)',
   ],

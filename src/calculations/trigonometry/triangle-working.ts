@@ -35,9 +35,10 @@ export function lettersSwung({ at, other }: Extract<Case, { kind: 'SSA' }>) {
 /** How the parts make no triangle, in words. */
 export function whyNone(parts: Parts): string {
   const given = caseOf(parts);
-  if (given.kind === 'SSS') return 'the two shorter sides together do not reach past the longest';
-  if (given.kind === 'ASA') return 'the two angles make 180° or more and leave nothing for the third';
-  if (given.kind === 'SAS') return 'two sides and the angle between them always make one';
+  if (given.kind !== 'SSA')
+    return given.kind === 'SSS'
+      ? 'the two shorter sides together do not reach past the longest'
+      : 'the two angles make 180° or more and leave nothing for the third';
   const { P, p, q } = lettersSwung(given);
   return given.angle < 90
     ? `side ${p} is too short to reach the line that angle ${P} gives`

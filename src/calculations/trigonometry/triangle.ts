@@ -1,5 +1,5 @@
 import { InputError } from '../../diagnostics/errors.js';
-import { type Triangle, trianglesOf } from '../../geometry/trigonometry/triangle.js';
+import { reachPast, type Triangle, trianglesOf } from '../../geometry/trigonometry/triangle.js';
 import type { Parts } from '../../geometry/trigonometry/triangle-case.js';
 import { derived } from '../../handbook/record.js';
 import { triangleByRules } from '../../handbook/trigonometry/triangle.js';
@@ -15,6 +15,9 @@ const corner = (letter: string) =>
 /** Thinner than this a triangle says nothing: a hair's breadth moves it by degrees. */
 const THINNEST = 0.01;
 
+/** A side whose reach is out by a share between these can be said neither to touch, nor to cross, nor to miss. */
+const DOUBTFUL = { least: 1e-13, most: 1e-11 } as const;
+
 const SIX = ['a', 'b', 'c', 'A', 'B', 'C'] as const;
 
 function refuse(parts: Parts): void {
@@ -27,6 +30,13 @@ function refuse(parts: Parts): void {
     throw new InputError(last, parts[last], 'three of a, b, c, A, B and C, and leave the others out');
   if (given[0] === 'A')
     throw new InputError(last, parts[last], 'a side in its place: angles alone give a shape but no size');
+  const past = Math.abs(reachPast(parts) ?? 0);
+  if (past > DOUBTFUL.least && past < DOUBTFUL.most)
+    throw new InputError(
+      last,
+      parts[last],
+      'a part that is clearly different; with this one a side is too near to just reaching to tell',
+    );
   const thin = trianglesOf(parts).some(({ A, B, C }) => Math.min(A, B, C) < THINNEST);
   if (thin)
     throw new InputError(

@@ -9,7 +9,7 @@ import { FINENESS, type Job } from './simulate.js';
 export interface MeasuredWheel {
   /** Along the pitch circle between each space and the next; 0 where nothing is left. The last closes the wheel. */
   readonly toothThicknesses: readonly number[];
-  /** What is cut away of the pitch circle about each space. */
+  /** What is cut away of the pitch circle about each space that has not run into another. */
   readonly spaceWidths: readonly number[];
   /** Of each tooth, how much of the blank's edge is left on its tip. */
   readonly lands: readonly number[];
@@ -62,15 +62,18 @@ function middleAt(cut: number, { offset }: Job, radius: number, from: Point): nu
   return bearing(turned({ x: offset, y: up }, cut * RADIANS), from);
 }
 
-/** Degrees of the circle out of metal about each middle, to the nearest metal on either hand. */
+/** Degrees of the circle out of metal about each middle that stands there alone; two spaces in one tell no width. */
 function spaceWidths(metal: readonly Stretch[], middles: readonly number[]): number[] {
   const bare = metal.map(({ to }, i) => {
     const next = metal[i + 1]?.from ?? (metal[0]?.from ?? 0) + 360;
     return { from: to % 360, to: (to % 360) + Math.max(0, next - to) };
   });
+  const holds = ({ from, to }: Stretch, middle: number): boolean =>
+    (((middle - from) % 360) + 360) % 360 <= to - from;
   return middles.flatMap((middle) => {
-    const gap = bare.find(({ from, to }) => (((middle - from) % 360) + 360) % 360 <= to - from);
-    return gap ? [gap.to - gap.from] : [];
+    const gap = bare.find((one) => holds(one, middle));
+    const alone = gap && middles.every((other) => other === middle || !holds(gap, other));
+    return alone ? [gap.to - gap.from] : [];
   });
 }
 

@@ -49,3 +49,15 @@ export function toothSide({ baseRadius, halfToothAtBase }: Flanks, roll: number)
   const { x, y } = involutePoint(baseRadius, roll);
   return turned({ x, y: -y }, halfToothAtBase);
 }
+
+/** Where the side of a tooth, carried on down to the base circle, crosses a circle about the wheel's centre. */
+export function sideOnCircle(flanks: Flanks, radius: number): Point {
+  let [low, high] = [0, flanks.to];
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2;
+    const { x, y } = toothSide(flanks, middle);
+    if (Math.hypot(x, y) < radius) low = middle;
+    else high = middle;
+  }
+  return toothSide(flanks, high);
+}

@@ -21,7 +21,7 @@ const FLAT = 1e-10;
 const TOUCH = 1e-12;
 
 /** Angles below this are none: the rounding of a side that should have met its own beginning; degrees. */
-const NO_ANGLE = 1e-7;
+const NO_ANGLE = 5e-8;
 
 /**
  * Every triangle that has the three parts given, built corner by corner and then measured: none, one, or two. Of two
@@ -33,6 +33,16 @@ const NO_ANGLE = 1e-7;
 export function trianglesOf(parts: Parts): Triangle[] {
   const given = Object.fromEntries(Object.entries(parts).filter(([, value]) => value !== undefined));
   return cornersOf(caseOf(parts)).map((corners) => ({ ...measured(corners), ...given }));
+}
+
+/**
+ * How much longer than to the line the side is that swings about an end of the other side given, as a share of it;
+ * below 0 where it is too short. For other parts there is no such side.
+ */
+export function reachPast(parts: Parts): number | undefined {
+  const given = caseOf(parts);
+  if (given.kind !== 'SSA') return undefined;
+  return (given.opposite - polar(given.beside, given.angle * DEGREE).y) / given.opposite;
 }
 
 /** The corners A, B and C of each triangle with the parts of a case. */

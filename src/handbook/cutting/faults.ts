@@ -57,8 +57,16 @@ function spacing(cutting: Cutting, expected: ReturnType<typeof expectedWheel>): 
   const over = along((count - 1) * step - 360);
   if (over > 1.5 * alike && !slip) return { ...none, overrun: 1 };
   const gone = expected.toothThicknesses.slice(0, -1).some((thickness) => thickness < 1.5 * alike);
+  // A slip of more than a move sets its cut beyond its neighbour: the spaces do not stand in the order they were cut.
+  const crossed = slip !== undefined && (-slip.by > step || (slip.putBack && slip.by > step));
   const size = slip ? certain(Math.abs(along(slip.by)), alike) : 0;
-  if (over > 0.5 * alike || gone || size === 0.5 || (slip && (count < 7 || count !== cutting.steps)))
+  if (
+    over > 0.5 * alike ||
+    gone ||
+    crossed ||
+    size === 0.5 ||
+    (slip && (count < 7 || count !== cutting.steps))
+  )
     return either;
   // A slip at the last move has no next move to be put back at.
   const putBack = slip?.putBack === true && slip.at < cutting.steps - 1;
@@ -81,6 +89,9 @@ function spacing(cutting: Cutting, expected: ReturnType<typeof expectedWheel>): 
   };
 }
 
+/** The middle one of a rising list, the upper of two. */
+const middleOf = <T>(rising: readonly T[]): T | undefined => rising[Math.floor(rising.length / 2)];
+
 function form(cutting: Cutting, expected: ReturnType<typeof expectedWheel>): Record<string, Certainty> {
   const { teeth, module, step, offset, depthError, rimSpace, blankRadius } = cutting;
   const lean = (Math.asin(Math.abs(offset) / ((module * teeth) / 2)) * 180) / Math.PI;
@@ -93,11 +104,23 @@ function form(cutting: Cutting, expected: ReturnType<typeof expectedWheel>): Rec
     runOut: certain(expected.runOut, 0.05 * module),
   };
   const worst = Math.max(...Object.values(faults)) as Certainty;
-  const lands = [...expected.lands].sort((a, b) => a - b);
-  const land = lands[Math.floor(lands.length / 2)] ?? 0;
+  const lands = expected.lands
+    .map((land, i) => ({ land, gap: expected.gaps[i] ?? 0 }))
+    .sort((a, b) => a.land - b.land);
+  const { land, gap } = middleOf(lands) ?? { land: 0, gap: 0 };
   const excess = land - (((Math.PI * step) / 180) * blankRadius - rimSpace);
+  const along = (degrees: number): number => (Math.PI * module * teeth * degrees) / 360;
+  const tooth = middleOf(expected.toothThicknesses.slice(0, -1).sort((a, b) => a - b)) ?? 0;
+  // Few teeth, and one of them out: the middle one may be no tooth that a plain move leaves.
+  const plain =
+    Math.max(Math.abs(along(gap - step)), Math.abs(tooth + expected.spaceWidth - along(step))) <
+    0.02 * module;
   // With another fault that explains the tips they are not spoken of.
   const tips = (value: number): Certainty =>
-    worst === 1 ? 0 : (Math.min(certain(value, 0.1 * module), worst === 0.5 ? 0.5 : 1) as Certainty);
+    worst === 1
+      ? 0
+      : plain
+        ? (Math.min(certain(value, 0.1 * module), worst === 0.5 ? 0.5 : 1) as Certainty)
+        : 0.5;
   return { lean: certain(lean, 0.1), ...faults, flats: tips(excess), sharp: tips(-excess) };
 }

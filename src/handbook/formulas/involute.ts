@@ -27,7 +27,7 @@ export const involuteFormulas = {
   'involute-depth': {
     title: 'Whole depth of an involute tooth',
     formula: 'h = 2.25*m',
-    source: { work: 'metric-gears', at: 'whole depth, module 1.25 and coarser' },
+    source: { work: 'iso53', at: 'addendum 1 and dedendum 1.25, from memory' },
     worked: [{ given: { m: 2 }, result: 4.5, tolerance: 1e-12, source: derived('1 + 1.25 modules') }],
   },
   'base-diameter': {

@@ -223,12 +223,4 @@ export const trigonometryFormulas = {
       },
     ],
   },
-  'length-afterwards': {
-    title: 'Length after a change of temperature',
-    formula: 'y = L*(1 + k*T/1000000)',
-    source: derived('definition of the coefficient'),
-    worked: [
-      { given: { L: 1000, k: 20, T: 50 }, result: 1001, tolerance: 1e-9, source: derived('a thousandth') },
-    ],
-  },
 } as const satisfies Record<string, FormulaRecord>;

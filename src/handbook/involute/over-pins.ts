@@ -2,6 +2,9 @@ import { angleOfInvolute } from './involute-tables.js';
 
 const RADIAN = 180 / Math.PI;
 
+/** The pin of the printed tables, in modules. */
+export const USUAL_PIN = 1.728;
+
 /** What the handbook asks for: mm and degrees. */
 export interface PinnedWheel {
   readonly teeth: number;
