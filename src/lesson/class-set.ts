@@ -1,23 +1,36 @@
 import { hash32 } from '../problems/chance.js';
 import { codeFor } from '../problems/code.js';
 import { drawProblem, type Setting } from '../problems/draw.js';
-import type { Side } from '../problems/part.js';
 import type { Problem } from '../problems/problem.js';
+import { keyOf } from '../problems/schema.js';
+import type { Side } from '../problems/unfair.js';
 import { located } from './faults.js';
 import type { PreparedLesson } from './prepare.js';
 
 /**
- * The problems of a lesson for one variant.
+ * The problems of a lesson for one variant. One that is asked several times has other numbers each time, and so has
+ * the example before it.
  *
  * @throws {ContentError} a kind that has no fair values within its ranges
  */
-export function problemsOf(prepared: PreparedLesson, code: string, setting: Setting): Problem[] {
-  const { lesson, source } = prepared;
-  return lesson.problems.map((kind) =>
-    located(['problems', kind.name], source, () =>
-      drawProblem(kind, `${code}/${lesson.name}`, setting, sideOf(code)),
-    ),
-  );
+export function problemsOf({ lesson, source }: PreparedLesson, code: string, setting: Setting): Problem[] {
+  const half = sideOf(code);
+  const drawn: Problem[] = [];
+  for (const kind of lesson.problems) {
+    const key = keyOf(kind);
+    const seed = `${code}/${lesson.name}`;
+    const before = drawn
+      .filter((one) => keyOf(one) === key)
+      .flatMap((one) => [one, ...(one.example ? [one.example] : [])]);
+    const one = located(['problems', key], source, () => {
+      const asked = drawProblem(kind, seed, setting, { half, unlike: before });
+      if (kind.fade !== 'worked') return asked;
+      const example = drawProblem(kind, `${seed}/example`, setting, { half, unlike: [...before, asked] });
+      return { ...asked, example };
+    });
+    drawn.push(one);
+  }
+  return drawn;
 }
 
 /** The variant code of a class that was given none: the same for the same course. */

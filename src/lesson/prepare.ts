@@ -2,11 +2,13 @@ import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { factsOf } from '../kit/facts.js';
 import { drawProblem, type Setting } from '../problems/draw.js';
 import type { Problem } from '../problems/problem.js';
+import { keyOf } from '../problems/schema.js';
 import { BARE, runWorkings } from '../problems/workings.js';
 import type { Path } from '../reading/places.js';
 import { cautions } from './cautions.js';
 import { workedExample } from './example.js';
 import { asFault, inMatter } from './faults.js';
+import { kindsOf } from './kinds.js';
 import { exampleKey, type Lesson, type WorkedExample } from './lesson.js';
 import { inBody, type LessonSource } from './source.js';
 
@@ -58,10 +60,10 @@ export function prepareLesson(source: LessonSource, setting: Setting): PreparedL
       );
     }
   }
-  const problems = Object.entries(matter.problems).map(([name, declared]) => ({ name, declared }));
+  const problems = kindsOf(matter);
   const drawn = problems.flatMap(
     (kind) =>
-      attempt(['problems', kind.name], () => withWholeKey(drawProblem(kind, source.name, setting))) ?? [],
+      attempt(['problems', keyOf(kind)], () => withWholeKey(drawProblem(kind, source.name, setting))) ?? [],
   );
   if (faults.length > 0 || !workings) throw new ContentError(faults, new Map([[file, text]]));
 

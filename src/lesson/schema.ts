@@ -37,6 +37,8 @@ export const lessonSchema = z.strictObject({
   cautions: z.array(z.enum(cautionNames)).max(3).default([]),
   example: z.record(z.string(), value).default({}),
   works: workingsSchema.default({}),
+  /** Problems of one kind are printed with less and less of their working, from all to none. */
+  fade: z.boolean().default(false),
   problems: z.record(name, problemSchema).default({}),
 });
 

@@ -1,6 +1,7 @@
 import { basename, dirname } from 'node:path';
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { softenLists } from '../problems/range.js';
+import type { ProblemDeclaration } from '../problems/schema.js';
 import type { Places } from '../reading/places.js';
 import { readYaml } from '../reading/yaml.js';
 import { partLesson } from './front-matter.js';
@@ -39,11 +40,10 @@ export function readLesson(text: string, file: string): LessonSource {
   const faults = findings.faults.map((fault) => inBody(fault, file, bodyLine));
   for (const [name, problem] of Object.entries(matter.problems)) {
     const known = problemVocabulary(problem);
-    const asks = [
-      { path: ['problems', name, 'ask'], ask: problem.ask },
-      ...(problem.parts ?? []).map(({ ask }, at) => ({ path: ['problems', name, 'parts', at, 'ask'], ask })),
-    ];
-    for (const { path, ask } of asks)
+    for (const { path, ask } of textsOf(problem).map((one) => ({
+      ...one,
+      path: ['problems', name, ...one.path],
+    })))
       for (const fault of checkTemplate(ask, known, 'problem').faults)
         faults.push({ ...inBody(fault, file, 1), ...places.within(path, marked(fault, ask)) });
   }
@@ -61,6 +61,30 @@ export function readLesson(text: string, file: string): LessonSource {
     bodyLine,
     worked: findings.worked,
   };
+}
+
+/** Every text of a problem that may have `{{…}}` in it, with its place. */
+function textsOf({ ask, parts = [], works, estimate }: ProblemDeclaration) {
+  const estimates = [{ estimate, path: [] as PropertyKey[] }].concat(
+    parts.map((part, at) => ({ estimate: part.estimate, path: ['parts', at] })),
+  );
+  return [
+    { path: ['ask'], ask },
+    ...parts.map((part, at) => ({ path: ['parts', at, 'ask'], ask: part.ask })),
+    ...estimates.flatMap((one) =>
+      one.estimate?.ask === undefined
+        ? []
+        : [{ path: [...one.path, 'estimate', 'ask'], ask: one.estimate.ask }],
+    ),
+    ...Object.entries(works).flatMap(([name, one]) =>
+      'rank' in one
+        ? Object.entries(one.rank as Record<string, string>).map(([key, label]) => ({
+            path: ['works', name, 'rank', key],
+            ask: label,
+          }))
+        : [],
+    ),
+  ];
 }
 
 /** The text at fault: in front matter it is looked for, since YAML folds lines. */

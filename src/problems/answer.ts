@@ -27,6 +27,9 @@ export interface Answer {
   readonly expects: Expected;
 }
 
+/** Of a step: less than this is no difference. */
+const DUST = 0.01;
+
 /** Nearer to halfway than this share of a step, rounding is ambiguous. */
 const NEAR_HALF = 0.02;
 
@@ -49,7 +52,7 @@ export function answerOf(
     return wordAnswer(word, { kind: 'word', word, other });
   }
   if (Array.isArray(value)) {
-    if (subject.from.kind === 'run') {
+    if (subject.from.kind === 'run' && subject.from.run.kind === 'among') {
       const expects: Expected = { kind: 'set', items: value.map((one) => inWords(one, unit, system)) };
       return value.length === 0
         ? wordAnswer('none of them', expects)
@@ -118,7 +121,11 @@ function numberAnswer(
   const right = rounded(exact);
   const slack = within.kind === 'percent' ? (Math.abs(right) * within.size) / 100 : within.size;
   const share = Math.abs(exact / to.size) % 1;
-  const [low, high] = [words(rounded(right - slack)), words(rounded(right + slack))];
+  // Inward, so that both ends are taken: 15 % of 9.5 is no whole number of halves.
+  const [low, high] = [
+    words(Math.ceil((right - slack) / to.size - DUST) * to.size),
+    words(Math.floor((right + slack) / to.size + DUST) * to.size),
+  ];
   const expects: ExpectedNumber = {
     kind: 'number',
     value: Number(right.toPrecision(12)),

@@ -61,9 +61,26 @@ function runChecks(
       },
     ];
   }
-  return run.declared.check.map((relation) => ({
+  if (run.kind === 'ranking')
+    return [
+      {
+        source: `Put back: each is ${run.declared.from === 'least' ? 'less' : 'more'} than the next`,
+        value: run.ranked
+          .map(({ value }) => decimals(value, 4))
+          .join(run.declared.from === 'least' ? ' < ' : ' > '),
+        agreement: 'holds',
+      },
+      ...run.ranked
+        .map(({ name }) => subjectOf(name, workings))
+        .filter(({ from }) => from.kind !== 'drawn')
+        .flatMap((one) => checksOf(one, workings, system)),
+    ];
+  if (run.kind === 'series') return run.rows.flatMap((row) => runChecks(row, workings, system));
+  const { check } = run.kind === 'cases' ? (run.declared.cases[run.value] ?? { check: [] }) : run.declared;
+  const names = run.kind === 'row' ? run.names : workings.names;
+  return check.map((relation) => ({
     source: `Put back: ${relationInWords(relation)}`,
-    value: numbersOf(relation, workings, system),
+    value: numbersOf(relation, workings, system, names),
     agreement: run.kind === 'decision' ? (run.value ? 'true, as found' : 'false, as found') : 'holds',
   }));
 }

@@ -3,14 +3,19 @@ import { NoValueError } from '../formula/formula.js';
 import { factsOf } from '../kit/facts.js';
 import type { Kit } from '../kit/schema.js';
 import type { UnitSystem } from '../units/format.js';
+import { askedOf } from './asked.js';
 import { type Chance, chanceFrom } from './chance.js';
+import { spoilt } from './error.js';
 import { Fault, placed } from './fault.js';
+import { linesOf } from './lines.js';
 import { Names, namesIn } from './names.js';
-import { type Asked, answerPart, partWithKey, type Side, sideOfAnswers, Unfair, WrongSide } from './part.js';
+import { type AnsweredPart, answerPart, partWithKey, sideOfAnswers, type WrittenPart } from './part.js';
 import type { Problem } from './problem.js';
 import { holds } from './relation.js';
 import type { ProblemDeclaration, ProblemKind, WorkingDeclaration } from './schema.js';
+import type { Shown } from './shown.js';
 import { told } from './tell.js';
+import { type Side, Unfair, WrongSide } from './unfair.js';
 import { BARE, runWorkings, type Workings } from './workings.js';
 
 /** Draws before a problem is given up. */
@@ -26,38 +31,42 @@ export interface Setting {
   readonly units: UnitSystem;
 }
 
+/** Which of its variants would be liked; where there are none such, another is drawn. */
+export interface Wish {
+  /** The half of the answers; none where any answer will do. */
+  readonly half?: Side | undefined;
+  /** Problems on the same sheet, whose numbers it should not have. */
+  readonly unlike?: readonly Problem[];
+}
+
 /**
- * One problem with the numbers of a variant; the same seed, side, kit and units give the same problem.
+ * One problem with the numbers of a variant; the same seed, wish, kit and units give the same problem.
  *
  * @param seed the variant code and the lesson
- * @param half none where any answer will do
  * @throws {Fault} a declaration that cannot be worked, or that no drawn values satisfy
  */
-export function drawProblem(kind: ProblemKind, seed: string, { kit, units }: Setting, half?: Side): Problem {
+export function drawProblem(
+  kind: ProblemKind,
+  seed: string,
+  { kit, units }: Setting,
+  wish: Wish = {},
+): Problem {
   const { declared } = kind;
   const chance = chanceFrom(`${seed}/${kind.name}`);
-  const ranges = Object.entries(declared.vary);
-  const workings = workingsOf(declared);
-  const lengths = new Set(ranges.filter(([, range]) => range.lengths).map(([name]) => name));
   const reasons = new Map<string, number>();
   const side = declared.mix === undefined ? undefined : chance.below(2) === 1;
   let waited = 0;
 
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
-    const values = Object.fromEntries(ranges.map(([name, range]) => [name, pick(range[units], chance)]));
     try {
-      const keeps = new Keeps(declared.keep);
-      keeps.demand(new Names(values));
-      const worked = runWorkings(workings, values, kit, { lengths, after: (names) => keeps.demand(names) });
-      keeps.demandAll(worked.names);
+      const worked = workedFor(kind, drawnValues(kind, units, chance), { kit, units });
       if (declared.mix !== undefined && draw < MIX_DRAWS) {
         const { mix } = declared;
         if (placed(['mix'], () => holds([mix], worked.names)) !== side) throw new Unfair('mix');
       }
-      return asked(kind, worked, { kit, units }, waited < NEIGHBOUR_DRAWS ? half : undefined);
+      return asked(kind, worked, { kit, units }, waited < NEIGHBOUR_DRAWS ? wish : {}, chance);
     } catch (error) {
-      if (!(error instanceof Unfair || error instanceof InputError || error instanceof NoValueError))
-        throw error;
+      if (!makesNoProblem(error)) throw error;
       if (error instanceof WrongSide) waited++;
       reasons.set(error.message, (reasons.get(error.message) ?? 0) + 1);
     }
@@ -70,6 +79,54 @@ export function drawProblem(kind: ProblemKind, seed: string, { kit, units }: Set
     [`Mostly because of this: ${commonest}.`],
     'problem/no-solution',
   );
+}
+
+/** Values of a kind, each drawn from its range. */
+export function drawnValues(
+  { declared }: ProblemKind,
+  units: UnitSystem,
+  chance: Chance,
+): Readonly<Record<string, unknown>> {
+  return Object.fromEntries(
+    Object.entries(declared.vary).map(([name, range]) => [name, pick(range[units], chance)]),
+  );
+}
+
+/** Whether such values make a fair problem. @throws {Fault} a declaration that cannot be worked */
+export function isFair(
+  kind: ProblemKind,
+  values: Readonly<Record<string, unknown>>,
+  setting: Setting,
+  chance: Chance,
+): boolean {
+  try {
+    asked(kind, workedFor(kind, values, setting), setting, {}, chance);
+    return true;
+  } catch (error) {
+    if (makesNoProblem(error)) return false;
+    throw error;
+  }
+}
+
+const makesNoProblem = (error: unknown): error is { readonly message: string } =>
+  error instanceof Unfair || error instanceof InputError || error instanceof NoValueError;
+
+/** The workings of a kind with such values. @throws what makes no problem, and {Fault} */
+function workedFor(
+  { declared }: ProblemKind,
+  values: Readonly<Record<string, unknown>>,
+  { kit }: Setting,
+): Workings {
+  const ranges = Object.entries(declared.vary);
+  const lengths = new Set(ranges.filter(([, range]) => range.lengths).map(([name]) => name));
+  const keeps = new Keeps(declared.keep);
+  keeps.demand(new Names(values));
+  const worked = runWorkings(workingsOf(declared), values, kit, {
+    lengths,
+    after: (names) => keeps.demand(names),
+  });
+  keeps.demandAll(worked.names);
+  return worked;
 }
 
 function workingsOf(declared: ProblemDeclaration): Record<string, WorkingDeclaration> {
@@ -107,38 +164,54 @@ class Keeps {
 }
 
 function asked(
-  { name, declared }: ProblemKind,
+  { name, declared, fade = 'bare' }: ProblemKind,
   workings: Workings,
   { kit, units }: Setting,
-  half: Side | undefined,
+  { half, unlike = [] }: Wish,
+  chance: Chance,
 ): Problem {
-  const { parts, find, answer, method, marks, slips, room } = declared;
-  const one: Asked = {
-    find: find ?? '',
-    answer,
-    marks,
-    slips,
-    ...(method === undefined ? {} : { method }),
-    ...(room === undefined ? {} : { room }),
-  };
+  const wrong = declared.errors ? spoilt(declared, workings, units, chance) : undefined;
+  const questions = wrong ? [{ asked: wrong.right, path: [] }] : askedOf(declared, workings, chance);
   // All answers first: a draw that is not fair is given up before any key is written.
-  const at = (place: number) => (parts ? ['parts', place] : []);
-  const answered = (parts ?? [one]).map((part, place) =>
-    placed(at(place), () => answerPart(part, workings, units)),
+  const answered = questions.map(({ asked, path }) =>
+    placed(path, () => answerPart(asked, workings, units, { chance, half })),
   );
-  if (half !== undefined && half === otherSide(sideOfAnswers(answered)))
+  if (half !== undefined && half === otherSide(wrong?.side ?? sideOfAnswers(answered)))
     throw new WrongSide('the answer is one that a neighbour may have');
   const asTold = told(declared.tell, workings, units);
+  const values = { kit: factsOf(kit), ...asTold.names.values };
+  const drawn = workings.names.values;
+  const same = (one: Problem) => Object.keys(declared.vary).every((key) => one.drawn[key] === drawn[key]);
+  if (unlike.some(same)) throw new WrongSide('these numbers stand on the sheet already');
   const tell = Object.keys(declared.tell).filter((key) => !(key in declared.vary));
+  const written: WrittenPart[] = [];
+  for (const [place, part] of answered.entries())
+    placed(questions[place]?.path ?? [], () =>
+      written.push(partWithKey(part, { workings, told: asTold, tell, units, earlier: [...written], fade })),
+    );
+  const shown = wrong?.shown ?? shownOf(declared, answered, asTold, units);
+  const parts = written.map(({ part }) => part);
   return {
     name,
     level: declared.level,
     ask: declared.ask,
-    values: { kit: factsOf(kit), ...asTold.names.values },
-    parts: answered.map((part, place) =>
-      placed(at(place), () => partWithKey(part, { workings, told: asTold, tell, units })),
-    ),
+    values,
+    drawn,
+    ...(shown ? { shown } : {}),
+    parts: wrong ? [wrong.which, ...parts] : parts,
   };
+}
+
+/** The lines of a problem, with a blank for each that is asked for. */
+function shownOf(
+  { lines }: ProblemDeclaration,
+  answered: readonly AnsweredPart[],
+  workings: Workings,
+  units: UnitSystem,
+): Shown | undefined {
+  if (lines === undefined) return undefined;
+  const blanks = answered.map(({ asked }) => [asked.find, 'blank'] as const);
+  return linesOf(lines, workings, units, new Map(blanks), false);
 }
 
 const otherSide = (side: Side | undefined): Side | undefined =>

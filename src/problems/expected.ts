@@ -2,7 +2,14 @@
  * What is taken as the answer to one question, as plain data: a practice page, a mark sheet or another program judges
  * by it. Numbers are as they are shown, in the unit beside the box.
  */
-export type Expected = ExpectedNumber | ExpectedNumbers | ExpectedMoves | ExpectedWord | ExpectedSet;
+export type Expected =
+  | ExpectedNumber
+  | ExpectedNumbers
+  | ExpectedMoves
+  | ExpectedWord
+  | ExpectedSet
+  | ExpectedChoice
+  | ExpectedOrder;
 
 /** One number. */
 export interface ExpectedNumber {
@@ -43,4 +50,18 @@ export interface ExpectedWord {
 export interface ExpectedSet {
   readonly kind: 'set';
   readonly items: readonly string[];
+}
+
+/** One of the options that are printed with letters. */
+export interface ExpectedChoice {
+  readonly kind: 'choice';
+  readonly letter: string;
+  /** Of all options, in their order. */
+  readonly letters: readonly string[];
+}
+
+/** All the options that are printed with letters, in this order. */
+export interface ExpectedOrder {
+  readonly kind: 'order';
+  readonly letters: readonly string[];
 }

@@ -4,9 +4,10 @@ import { MM_PER_INCH } from '../units/length.js';
 import { placed } from './fault.js';
 import { namesIn, renamed } from './names.js';
 import { numbersOfSides, sidesInWords } from './relation.js';
+import type { Row, Trial } from './run.js';
 import { inWords } from './show.js';
 import { type Subject, subjectOf } from './subject.js';
-import type { Trial, Workings } from './workings.js';
+import type { Workings } from './workings.js';
 
 /**
  * The method line of an answer: the lesson's own formula, or the working that found it, with its numbers in.
@@ -32,23 +33,50 @@ export function methodOf(
     );
   }
   const { run } = from;
-  if (run.kind === 'formula') {
-    const { formula, symbol, unit } = run.declared;
-    return [
-      ...leadingTo(formula, workings, system),
-      formulaStep(formula, symbol ?? subject.name, unit, workings, system),
-    ];
+  switch (run.kind) {
+    case 'formula':
+      return [
+        ...leadingTo(run.declared.formula, workings, system),
+        formulaStep(run.declared.formula, subject.symbol || subject.name, subject.unit, workings, system),
+      ];
+    case 'row':
+      return [rowStep(run, subject, workings, system)];
+    case 'series':
+      return run.rows.map((row) => rowStep(row, subject, workings, system));
+    case 'decision':
+      return compared(run.declared.decide, workings, system);
+    case 'cases':
+      return compared(run.declared.cases[run.value]?.when ?? [], workings, system);
+    case 'ranking':
+      return run.ranked.flatMap(({ name }) =>
+        methodOf(subjectOf(name, workings), undefined, workings, system),
+      );
+    case 'among':
+      return run.tried.map((trial) => ({
+        say: `${inWords(trial.tried, subject.unit, system)}: ${tellingOf(trial, run.where, workings, system)}.`,
+      }));
   }
-  if (run.kind === 'decision')
-    return [
-      ...run.declared.decide.flatMap((relation) => leadingTo(relation, workings, system)),
-      ...run.declared.decide.map((relation) => ({
-        say: `${relationInWords(relation)}: ${numbersOf(relation, workings, system)}.`,
-      })),
-    ];
-  return run.tried.map((trial) => ({
-    say: `${inWords(trial.tried, subject.unit, system)}: ${tellingOf(trial, run.where, workings, system)}.`,
-  }));
+}
+
+/** A row of a series: its left-hand side is the name of the whole. */
+function rowStep(
+  row: Row,
+  { symbol, name, unit }: Subject,
+  workings: Workings,
+  system: UnitSystem,
+): WorkingStep {
+  const left = symbol || (name.split('.')[0] ?? name);
+  return formulaStep(row.declared.formula, left, unit, { ...workings, names: row.names }, system);
+}
+
+/** Relations with their numbers in, and the working of what they name. */
+function compared(relations: readonly string[], workings: Workings, system: UnitSystem): WorkingStep[] {
+  return [
+    ...relations.flatMap((relation) => leadingTo(relation, workings, system)),
+    ...relations.map((relation) => ({
+      say: `${relationInWords(relation)}: ${numbersOf(relation, workings, system)}.`,
+    })),
+  ];
 }
 
 /** The working of each found value that a formula names. */
@@ -62,7 +90,7 @@ function leadingTo(formula: string, workings: Workings, system: UnitSystem): Wor
 }
 
 /** A lesson's own formula as a step: its names become symbols, or short words where they have none. */
-function formulaStep(
+export function formulaStep(
   formula: string,
   symbol: string,
   unit: string,
@@ -72,14 +100,22 @@ function formulaStep(
   const values: Record<string, number> = {};
   const units: Record<string, string> = {};
   const meanings = new Map<string, string>();
-  const text = renamed(formula.slice(formula.indexOf('=') + 1).trim(), (name) => {
-    const about = Object.hasOwn(workings.names.symbols, name)
+  const about = (name: string) =>
+    Object.hasOwn(workings.names.symbols, name)
       ? { symbol: name, unit: workings.units[name] ?? '' }
       : subjectOf(name, workings);
-    const shown = about.symbol || unlike(shortName(name), name, meanings);
+  const right = formula.slice(formula.indexOf('=') + 1).trim();
+  const symbols = namesIn(right).map((name) => about(name).symbol);
+  const text = renamed(right, (name) => {
+    const { symbol: own, unit: its } = about(name);
+    // Two wheels have each their d_a: they are told apart by their own names.
+    const shared = own !== '' && symbols.filter((one) => one === own).length > 1;
+    const shown = shared
+      ? unlike(name.split('.')[0] ?? name, name, meanings)
+      : own || unlike(shortName(name), name, meanings);
     meanings.set(shown, name);
     values[shown] = workings.names.number(name);
-    units[shown] = about.unit;
+    units[shown] = its;
     return shown;
   });
   const left = leftSide(formula) || symbol;
@@ -96,7 +132,7 @@ function unlike(word: string, name: string, meanings: ReadonlyMap<string, string
 
 /** `settings.0.holes` is holes, `blank.outsideDiameter` is outsideDiameter. */
 function shortName(name: string): string {
-  return name.split('.').at(-1) ?? name;
+  return name.split('.').findLast((word) => !/^\d+$/.test(word)) ?? name;
 }
 
 const SIGNS: readonly (readonly [RegExp, string])[] = [

@@ -1,5 +1,6 @@
 import type { WorkingStep } from '../calculations/working.js';
 import type { Expected } from './expected.js';
+import type { Shown } from './shown.js';
 
 /** What a lesson or problem may name, by name; a working's found values stand under its name. Lengths mm. */
 export type Values = Readonly<Record<string, unknown>>;
@@ -14,6 +15,12 @@ export interface Problem {
   readonly ask: string;
   /** What the question may name, as it was drawn, and rounded where it is told. */
   readonly values: Values;
+  /** The same before any was rounded to be told. */
+  readonly drawn: Values;
+  /** What is printed under the question: a working or a table with a line left blank, or with a line wrong. */
+  readonly shown?: Shown;
+  /** The same problem with other numbers, to be printed before it with its working. */
+  readonly example?: Problem;
   /** At least one. A problem with one part has no text of its own there. */
   readonly parts: readonly Part[];
 }
@@ -24,6 +31,10 @@ export interface Part {
   readonly ask: string;
   /** What stands beside the answer box, such as `mm`; empty for a word or a count. */
   readonly unit: string;
+  /** What there is to choose from or to put in order; none where the answer is written. */
+  readonly options?: readonly Option[];
+  /** The start of its working, which the learner ends. */
+  readonly shown?: Shown;
   /** Lines of room for working. */
   readonly room: number;
   readonly answer: string;
@@ -35,6 +46,25 @@ export interface Part {
   readonly marks: readonly Mark[];
   readonly slips: readonly SlipLine[];
   readonly checks: readonly CheckLine[];
+  /** What is right by the working of one who slipped in an earlier part. */
+  readonly follows?: readonly FollowLine[];
+}
+
+/** One of several, each with its letter. */
+export interface Option {
+  readonly letter: string;
+  /** Markdown with `{{…}}`. */
+  readonly text: string;
+}
+
+/** What follows from a wrong answer to an earlier part, when all is worked rightly from there. */
+export interface FollowLine {
+  /** The earlier part, from 0. */
+  readonly part: number;
+  /** What was given there. */
+  readonly gives: string;
+  /** What that leads to here. */
+  readonly answer: string;
 }
 
 /** Marks as schools write them: `M1` for method, `A1` for accuracy, `B1` independent. */

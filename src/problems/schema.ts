@@ -10,6 +10,21 @@ const literal = z.union([
 ]);
 const name = z.string().regex(/^[A-Za-z][A-Za-z0-9]*$/, 'expected a name of letters and figures');
 const text = z.string().trim().min(1).max(4000);
+/** A value by its name, `teeth`, or that of a working, `wheel.outsideDiameter`. */
+const valueName = z.string().max(80);
+/** Words that stand on a sheet as they are. */
+const words = z
+  .string()
+  .trim()
+  .min(1)
+  .max(160)
+  .regex(/^[^{}]*$/, 'expected words without braces');
+const between = (least: number, most: number) =>
+  [
+    (one: Readonly<Record<string, unknown>>) =>
+      Object.keys(one).length >= least && Object.keys(one).length <= most,
+    { message: `expected ${least} to ${most} of them` },
+  ] as const;
 const formula = z.union([z.string().min(1).max(400), z.number()]).transform(String);
 const oneOrMore = <S extends z.ZodType>(of: S) =>
   z
@@ -44,10 +59,27 @@ const byFormula = z.strictObject({
     .regex(/^[A-Za-z](_[A-Za-z0-9]+)?$/)
     .optional(),
 });
+/** A formula worked once for each of several numbers: the rows of a table. */
+const series = byFormula.extend({
+  each: z.record(name, range).refine((each) => Object.keys(each).length === 1, {
+    message: 'expected one name with its numbers, such as { tooth: 1..6 }',
+  }),
+});
 const decision = z.strictObject({
   decide: relations,
   check: relations,
   words: z.tuple([z.string(), z.string()]).default(['yes', 'no']),
+});
+/** The one of several that holds, in words. */
+const cases = z.strictObject({
+  cases: z
+    .record(words, z.strictObject({ when: relations, check: relations, says: text.optional() }))
+    .refine(...between(2, 8)),
+});
+/** Several values in order, each with the words that a sheet prints for it. */
+const ranking = z.strictObject({
+  rank: z.record(valueName, text).refine(...between(3, 6)),
+  from: z.enum(['least', 'greatest']).default('least'),
 });
 const among = z
   .object({
@@ -56,13 +88,28 @@ const among = z
     where: relations,
   })
   .catchall(literal);
-/** One named working, of the four kinds. */
-export const workingSchema = z.union([byFormula, decision, among, calculated]);
+/** One named working, of the seven kinds. */
+export const workingSchema = z.union([byFormula, series, decision, cases, ranking, among, calculated]);
 export const workingsSchema = z.record(name, workingSchema);
 
 const slip = z.strictObject({ formula, says: text, makes: formula.optional() });
+/** How many options there are to choose from; the others are what slips give, or these. */
+const choose = z
+  .union([
+    z.number().int().min(2).max(5),
+    z.strictObject({
+      options: z.number().int().min(2).max(5).optional(),
+      others: z.array(words).min(1).max(8).optional(),
+      none: words.optional(),
+    }),
+  ])
+  .transform((raw) => (typeof raw === 'number' ? { options: raw } : raw));
+/** An estimate that is asked for first, and has a mark of its own within this band. */
+const estimate = z.strictObject({ accept: step, to: step.optional(), ask: text.optional() });
 const asked = {
-  find: z.string().max(80),
+  find: valueName,
+  choose: choose.optional(),
+  estimate: estimate.optional(),
   answer: z.strictObject({ to: step.optional(), accept: step.optional() }).default({}),
   method: formula.optional(),
   marks: z
@@ -77,6 +124,11 @@ const asked = {
   room: z.number().int().min(1).max(20).optional(),
 };
 const part = z.strictObject({ ...asked, ask: text });
+/** One line of what is printed, made wrong. */
+const error = z.strictObject({ of: valueName, formula, says: text });
+
+/** How much of its working a problem is printed with, from all of it to none. */
+export const fadeStages = ['worked', 'one blank', 'last steps blank', 'bare'] as const;
 
 /** One kind of problem, as a lesson's front matter declares it. */
 export const problemSchema = z
@@ -93,17 +145,42 @@ export const problemSchema = z
     ...asked,
     find: asked.find.optional(),
     parts: z.array(part).min(1).max(8).optional(),
+    /** Workings that are printed, one a line, or a table; what is asked for is left blank. */
+    lines: oneOrMore(valueName).optional(),
+    /** One of these, drawn, is printed in place of the right line; which is it, and what should it say? */
+    errors: z
+      .record(name, error)
+      .refine(...between(1, 8))
+      .optional(),
+    /** With fresh numbers each time. */
+    times: z.number().int().min(1).max(6).default(1),
+    fade: z.enum(fadeStages).optional(),
   })
-  .refine((one) => (one.find === undefined) !== (one.parts === undefined), {
-    message: 'expected either find, or parts',
+  .refine(
+    ({ find, parts, errors }) => [find, parts, errors].filter((one) => one !== undefined).length === 1,
+    { message: 'expected one of find, parts and errors' },
+  )
+  .refine(({ lines, errors }) => errors === undefined || lines !== undefined, {
+    message: 'errors need lines, the workings that are printed',
+  })
+  .refine(({ lines, fade }) => lines === undefined || fade === undefined, {
+    message: 'lines are printed with their blanks already: take out fade',
   });
 
 export type ProblemDeclaration = z.output<typeof problemSchema>;
 export type WorkingDeclaration = z.output<typeof workingSchema>;
 export type PartDeclaration = z.output<typeof part>;
 
+export type FadeStage = (typeof fadeStages)[number];
+
 /** A kind of problem with its key in the lesson. */
 export interface ProblemKind {
+  /** Its key; where it is asked several times, with the time after it: `blank.2`. */
   readonly name: string;
   readonly declared: ProblemDeclaration;
+  /** How much of the working is printed with it; `bare` where this is left out. */
+  readonly fade?: FadeStage;
 }
+
+/** The key in the lesson of a kind, or of a problem that was drawn. */
+export const keyOf = ({ name }: { readonly name: string }): string => name.split('.')[0] ?? name;

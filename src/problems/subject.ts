@@ -1,6 +1,7 @@
 import type { FullWork } from '../calculations/work.js';
 import { Fault } from './fault.js';
-import { BARE, type Run, type Workings } from './workings.js';
+import type { Row, Run } from './run.js';
+import { BARE, type Workings } from './workings.js';
 
 /** What a name stands for: its value, unit and symbol, and the working that found it. */
 export interface Subject {
@@ -15,7 +16,7 @@ export interface Subject {
 /** Where a value comes from: a calculation's found value, a lesson's own working, or a draw. */
 export type Source =
   | { readonly kind: 'found'; readonly full: FullWork; readonly key: string }
-  | { readonly kind: 'run'; readonly run: Exclude<Run, { kind: 'calculation' }> }
+  | { readonly kind: 'run'; readonly run: Exclude<Run, { kind: 'calculation' }> | Row }
   | { readonly kind: 'drawn' };
 
 /**
@@ -29,16 +30,17 @@ export function subjectOf(name: string, workings: Workings): Subject {
   const named = workings.runs.get(head);
   if (named && named.kind !== 'calculation') {
     const { unit, symbol, title } =
-      named.kind === 'formula'
+      named.kind === 'formula' || named.kind === 'series'
         ? named.declared
         : { unit: named.kind === 'among' ? unitTried(named) : '', symbol: undefined, title: undefined };
+    const row = named.kind === 'series' && key !== undefined ? named.rows[Number(key)] : undefined;
     return {
       name,
       value,
       unit,
       symbol: symbol ?? '',
       title: title ?? head,
-      from: { kind: 'run', run: named },
+      from: { kind: 'run', run: row ?? named },
     };
   }
   if (named && key === undefined)

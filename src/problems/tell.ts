@@ -2,6 +2,7 @@ import { roundTo, type UnitSystem } from '../units/format.js';
 import { MM_PER_INCH } from '../units/length.js';
 import { Fault, placed } from './fault.js';
 import { Names } from './names.js';
+import { replaced } from './replaced.js';
 import type { ProblemDeclaration } from './schema.js';
 import { measureOf } from './show.js';
 import { parseStep } from './step.js';
@@ -26,17 +27,8 @@ export function told(tell: ProblemDeclaration['tell'], workings: Workings, syste
       const inches = measureOf(unit, system).label === 'in';
       const scale = inches ? MM_PER_INCH : 1;
       const rounded = Number((roundTo(value / scale / step.size, 0) * step.size * scale).toPrecision(13));
-      values = replaced(values, name.split('.'), rounded);
+      values = replaced(values, name.split('.'), rounded) as typeof values;
       if (symbol && symbols[symbol] === value) symbols = { ...symbols, [symbol]: rounded };
     });
   return { ...workings, names: new Names(values, symbols) };
-}
-
-function replaced(
-  values: Readonly<Record<string, unknown>>,
-  [key = '', ...rest]: readonly string[],
-  value: unknown,
-): Readonly<Record<string, unknown>> {
-  const inner = values[key] as Readonly<Record<string, unknown>> | undefined;
-  return { ...values, [key]: rest.length === 0 ? value : replaced(inner ?? {}, rest, value) };
 }

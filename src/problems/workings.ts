@@ -2,38 +2,27 @@ import type { Calculation } from '../calculations/calculation.js';
 import { findCalculation } from '../calculations/catalogue.js';
 import { type FullWork, workInFull } from '../calculations/work.js';
 import { unitsOf } from '../calculations/working.js';
-import { CommandError } from '../diagnostics/errors.js';
+import { CommandError, InputError } from '../diagnostics/errors.js';
 import { NoValueError } from '../formula/formula.js';
 import { givensFromKit, kitPartOf } from '../kit/givens.js';
 import type { Kit } from '../kit/schema.js';
 import { Fault, placed } from './fault.js';
 import { Names } from './names.js';
 import { holds } from './relation.js';
+import { replaced } from './replaced.js';
+import {
+  type Cases,
+  type Decision,
+  type FormulaWorking,
+  type Ranking,
+  type Run,
+  runCases,
+  runRanking,
+  runSeries,
+  type SeriesWorking,
+  type Trial,
+} from './run.js';
 import type { WorkingDeclaration } from './schema.js';
-
-/** One working done. */
-export type Run =
-  | { readonly kind: 'calculation'; readonly full: FullWork }
-  | { readonly kind: 'formula'; readonly declared: FormulaWorking; readonly value: number }
-  | { readonly kind: 'decision'; readonly declared: Decision; readonly value: boolean }
-  | {
-      readonly kind: 'among';
-      readonly where: readonly string[];
-      readonly tried: readonly Trial[];
-      readonly value: readonly unknown[];
-    };
-
-export type FormulaWorking = Extract<WorkingDeclaration, { formula: string }>;
-export type Decision = Extract<WorkingDeclaration, { decide: readonly string[] }>;
-
-/** One of several values tried. */
-export interface Trial {
-  readonly tried: unknown;
-  readonly serves: boolean;
-  readonly full: FullWork;
-  /** What the relation that decided could name. */
-  readonly names: Names;
-}
 
 /** All workings of a problem or lesson done: what may be named now, and each working. */
 export interface Workings {
@@ -42,7 +31,15 @@ export interface Workings {
   readonly runs: ReadonlyMap<string, Run>;
   /** Names of drawn values that were written with a unit of length. */
   readonly lengths: ReadonlySet<string>;
+  /**
+   * The same with other values in place of some, as of one who slipped: what stands after them follows from them,
+   * and is not asked to put back what it no longer comes from.
+   */
+  again(instead: Instead): Workings;
 }
+
+/** Values by name, `teeth`, `wheel.depthOfCut`, `settings.0.holes`, in place of those drawn or found. */
+export type Instead = ReadonlyMap<string, unknown>;
 
 const NAME = /^[A-Za-z_]\w*(?:\.\w+)*$/;
 
@@ -53,6 +50,7 @@ export interface WorkingsOptions {
   readonly absentMay?: boolean;
   /** Told what may be named after each working; it may throw to end them. */
   readonly after?: (names: Names) => void;
+  readonly instead?: Instead;
 }
 
 /** The name of a problem's one calculation, whose values are named bare. */
@@ -70,9 +68,17 @@ export function runWorkings(
   declared: Readonly<Record<string, WorkingDeclaration>>,
   values: Readonly<Record<string, unknown>>,
   kit: Kit,
-  { lengths = new Set(), absentMay = false, after }: WorkingsOptions = {},
+  { lengths = new Set(), absentMay = false, after, instead = new Map() }: WorkingsOptions = {},
 ): Workings {
   const named: Record<string, unknown> = { ...values };
+  /** Puts in what stands instead of a value of one name, once there is one. */
+  const put = (name: string): void => {
+    for (const [path, value] of instead) {
+      const [head = '', ...rest] = path.split('.');
+      if (head === name && Object.hasOwn(named, head)) named[head] = replaced(named[head], rest, value);
+    }
+  };
+  for (const name of Object.keys(values)) put(name);
   const symbols: Record<string, number> = {};
   const units: Record<string, string> = {};
   const clashing = new Set<string>();
@@ -89,37 +95,71 @@ export function runWorkings(
   for (const [name, one] of Object.entries(declared)) {
     let run: Run;
     try {
-      run = placed(name === BARE ? [] : ['works', name], () => runOne(one, seen(), kit, name === BARE));
+      run = placed(name === BARE ? [] : ['works', name], () => runOne(one, name, seen(), kit));
     } catch (error) {
-      if (!absentMay || !(error instanceof NoValueError)) throw error;
+      // Nothing need follow from a value that is put in place of a right one.
+      const may = instead.size > 0 ? [NoValueError, InputError] : absentMay ? [NoValueError] : [];
+      if (!may.some((kind) => error instanceof kind)) throw error;
       absent.add(name);
       continue;
     }
     runs.set(name, run);
     if (run.kind === 'calculation') {
       const all = { ...run.full.values, ...run.full.found };
-      if (name === BARE) Object.assign(named, { ...all, ...values });
-      else named[name] = all;
+      if (name === BARE) {
+        for (const [key, value] of Object.entries(all)) {
+          if (!Object.hasOwn(values, key)) named[key] = value;
+          put(key);
+        }
+      } else {
+        named[name] = all;
+        put(name);
+      }
+      const now = (name === BARE ? named : named[name]) as Readonly<Record<string, unknown>>;
       const own = unitsOf(run.full.calculation);
-      for (const [key, value] of Object.entries(run.full.symbols)) symbol(key, value, own[key] ?? '');
-      const [move] = (run.full.found.settings ?? []) as readonly { holes: number; circle: number }[];
+      const numbers = {
+        ...run.full.symbols,
+        ...(instead.size > 0 ? symbolsIn(run.full.calculation, now) : {}),
+      };
+      for (const [key, value] of Object.entries(numbers)) symbol(key, value, own[key] ?? '');
+      const [move] = (now.settings ?? []) as readonly { holes: number; circle: number }[];
       if (move) {
         symbol('k', move.holes, '');
         symbol('H', move.circle, '');
       }
     } else {
       named[name] = run.value;
+      put(name);
       if (run.kind === 'formula' && run.declared.symbol)
-        symbol(run.declared.symbol, run.value, run.declared.unit);
-      if (run.kind === 'formula' || run.kind === 'decision')
-        placed(['works', name, 'check'], () => demandCheck(name, run, seen()));
+        symbol(run.declared.symbol, Number(named[name]), run.declared.unit);
+      if (instead.size === 0) placed(['works', name], () => demandCheck(name, run, seen()));
     }
     after?.(seen());
   }
-  return { names: seen(), units, runs, lengths };
+  return {
+    names: seen(),
+    units,
+    runs,
+    lengths,
+    again: (others) => runWorkings(declared, values, kit, { lengths, instead: others }),
+  };
 }
 
-function runOne(one: WorkingDeclaration, names: Names, kit: Kit, bare: boolean): Run {
+/** The numbers of a calculation by symbol, as they are named now. */
+function symbolsIn(
+  { given, found }: Calculation,
+  now: Readonly<Record<string, unknown>>,
+): Record<string, number> {
+  const numbers: Record<string, number> = {};
+  for (const [key, { symbol }] of [...Object.entries(given), ...Object.entries(found)])
+    if (symbol && typeof now[key] === 'number') numbers[symbol] = now[key];
+  return numbers;
+}
+
+function runOne(one: WorkingDeclaration, own: string, names: Names, kit: Kit): Run {
+  if ('each' in one) return runSeries(one as SeriesWorking, own, names);
+  if ('cases' in one) return runCases(one as Cases, names);
+  if ('rank' in one) return runRanking(one as Ranking, names);
   if ('formula' in one && typeof one.formula === 'string') {
     const declared = one as FormulaWorking;
     return { kind: 'formula', declared, value: placed(['formula'], () => names.evaluate(declared.formula)) };
@@ -133,7 +173,7 @@ function runOne(one: WorkingDeclaration, names: Names, kit: Kit, bare: boolean):
   if (!('among' in one))
     return {
       kind: 'calculation',
-      full: placed(bare ? ['with'] : [], () => workFrom(calculation, rest, names, kit)),
+      full: placed(own === BARE ? ['with'] : [], () => workFrom(calculation, rest, names, kit)),
     };
 
   const { among, where, ...fixed } = rest as { among: Record<string, unknown[]>; where: string[] };
@@ -204,10 +244,28 @@ function named(raw: unknown, names: Names, { accepts }: { readonly accepts: stri
   }
 }
 
-function demandCheck(name: string, run: Extract<Run, { kind: 'formula' | 'decision' }>, names: Names): void {
-  const agrees = holds(run.declared.check, names);
-  if (run.kind === 'formula' ? !agrees : agrees !== run.value)
-    throw new Fault(`the check of ${name} does not hold: ${run.declared.check.join(' and ')}`, [], '', [
+/** The second route's word on a lesson's own working. @throws {Fault} when it does not hold */
+function demandCheck(name: string, run: Run, names: Names): void {
+  const disagrees = (relations: readonly string[], ...path: string[]): Fault =>
+    new Fault(`the check of ${name} does not hold: ${relations.join(' and ')}`, [...path, 'check'], '', [
       'Look at the formula and at its check: one of them is wrong.',
     ]);
+  const checked = (relations: readonly string[], among = names): boolean =>
+    placed(['check'], () => holds(relations, among));
+  switch (run.kind) {
+    case 'formula':
+      if (!checked(run.declared.check)) throw disagrees(run.declared.check);
+      return;
+    case 'series':
+      if (!run.rows.every((row) => checked(row.declared.check, row.names)))
+        throw disagrees(run.declared.check);
+      return;
+    case 'decision':
+      if (checked(run.declared.check) !== run.value) throw disagrees(run.declared.check);
+      return;
+    case 'cases':
+      for (const [words, { check }] of Object.entries(run.declared.cases))
+        if (placed(['cases', words, 'check'], () => holds(check, names)) !== (words === run.value))
+          throw disagrees(check, 'cases', words);
+  }
 }

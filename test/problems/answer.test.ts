@@ -27,7 +27,7 @@ describe('how an answer is printed, and what is taken as right', () => {
       '6° 26′ | 6° 25′ to 6° 27′',
     );
     expect(told(answerOf(subject(795.77, 'rev/min'), { to: '1', accept: '5 %' }, 'mm'))).toBe(
-      '796 rev/min | 756 rev/min to 836 rev/min',
+      '796 rev/min | 757 rev/min to 835 rev/min',
     );
     expect(told(answerOf(subject(60), {}, 'mm'))).toBe('60 | only this');
     expect(() => answerOf(subject(60.4), {}, 'mm')).toThrow(/not a whole number/);

@@ -130,8 +130,12 @@ function outlineWithin(wheel: CutWheel, { from, to, middle }: Sector, within: nu
       return { angle: angle + 360 * Math.round((middle - angle) / 360), radius: Math.hypot(p.x, p.y) };
     });
   const inside = around.map(({ angle }) => angle >= from && angle <= to);
-  const start = inside.findIndex((is, i) => is && !inside.at(i - 1));
-  const turned = [...around.slice(start), ...around.slice(0, start)];
-  const end = turned.findIndex(({ angle }) => angle < from || angle > to);
-  return end < 0 ? turned : turned.slice(0, end);
+  // A leaning flank may cross the edge of the sector more than once.
+  const starts = inside.flatMap((is, i) => (is && !inside.at(i - 1) ? [i] : []));
+  const runs = starts.map((start) => {
+    const turned = [...around.slice(start), ...around.slice(0, start)];
+    const end = turned.findIndex(({ angle }) => angle < from || angle > to);
+    return end < 0 ? turned : turned.slice(0, end);
+  });
+  return runs.reduce((a, b) => (b.length > a.length ? b : a), []);
 }
