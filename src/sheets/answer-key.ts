@@ -1,4 +1,4 @@
-import type { Part } from '../problems/problem.js';
+import type { Part, Problem } from '../problems/problem.js';
 import { counted } from '../units/words.js';
 import { checkViews } from './check-view.js';
 import { Faults } from './fault.js';
@@ -7,7 +7,7 @@ import type { LessonProblems, ProblemSheet, SheetStyle } from './model.js';
 import { pageHtml } from './page.js';
 import { partOf } from './part.js';
 import { whose } from './problem-sheet.js';
-import { letterOf, marksOf, noteProblemGlyphs } from './problem-view.js';
+import { letterOf, marksOf, noteProblemGlyphs, setterOf } from './problem-view.js';
 import { render } from './templates.js';
 import { equals, stepView } from './working-view.js';
 
@@ -20,7 +20,7 @@ export function answerKeyHtml(sheet: ProblemSheet, style: SheetStyle): string {
   demandGlyphs([sheet.head, sheet.variant, sheet.learner]);
   const { head } = sheet;
   const faults = new Faults();
-  const body = sheet.lessons.map((one) => lessonHtml(one, sheet, faults));
+  const body = sheet.lessons.map((one) => lessonHtml(one, sheet, style, faults));
   faults.demandNone();
   return pageHtml({
     kind: 'key',
@@ -35,7 +35,8 @@ export function answerKeyHtml(sheet: ProblemSheet, style: SheetStyle): string {
 
 function lessonHtml(
   { lesson, problems }: LessonProblems,
-  { variant, learner = '' }: ProblemSheet,
+  { variant, version = '', learner = '' }: ProblemSheet,
+  style: SheetStyle,
   faults: Faults,
 ): string {
   for (const problem of problems) noteProblemGlyphs(lesson, problem, faults);
@@ -45,24 +46,46 @@ function lessonHtml(
     number: lesson.number,
     title: lesson.title,
     variant,
+    version,
     learner,
     equals: equals(),
     marks: counted(marks, 'mark'),
     problems: problems.map((problem, place) => ({
       number: `${lesson.number ?? 1}.${place + 1}`,
-      parts: problem.parts.map((part, at) => partView(part, letterOf(at, problem))),
+      parts: problem.parts.map((part, at) => ({
+        ...partView(part, setterOf(lesson, problem, style, faults)),
+        letter: letterOf(at, problem),
+        follows: followsView(part, problem),
+      })),
     })),
   });
 }
 
-function partView({ answer, accepted, method, marks, slips, checks }: Part, letter: string) {
+/** What follows from slips, gathered by the part that they were made in. */
+function followsView({ follows = [] }: Part, problem: Problem) {
+  return problem.parts
+    .map((_, at) => ({ letter: letterOf(at, problem), lines: follows.filter(({ part }) => part === at) }))
+    .filter(({ lines }) => lines.length > 0);
+}
+
+function partView(
+  { answer, accepted, expects, method, marks, slips, checks, options = [] }: Part,
+  set: (text: string) => string,
+) {
+  const textOf = (letter: string): string =>
+    inLine(set(options.find((one) => one.letter === letter)?.text ?? ''));
+  const chosen =
+    expects.kind === 'choice' ? [expects.letter] : expects.kind === 'order' ? expects.letters : [];
   return {
-    letter,
     answer,
-    accepted,
+    accepted: options.length > 0 ? '' : accepted,
+    chosen: chosen.map(textOf).join(', '),
     marks,
-    slips,
+    slips: slips.map(({ gives, says }) => ({ gives, says, option: textOf(gives) })),
     checks: checkViews(checks),
     steps: method.map((step) => stepView(step)),
   };
 }
+
+/** A paragraph as it stands in a line of others. */
+const inLine = (html: string): string => html.trim().replace(/^<p>([^]*)<\/p>$/, '$1');

@@ -49,9 +49,11 @@ export function handoutBlocks(lesson: Lesson, style: SheetStyle): Blocks {
   };
 }
 
+/** All the marks of a kind: an estimate, and which line is wrong, have one of their own. */
 function marksOf({ declared }: ProblemKind): number {
   return (declared.parts ?? [declared]).reduce(
-    (sum, { marks }) => sum + marks.method + marks.accuracy + marks.independent,
-    0,
+    (sum, { marks, estimate }) =>
+      sum + marks.method + marks.accuracy + marks.independent + (estimate === undefined ? 0 : 1),
+    declared.errors === undefined ? 0 : 1,
   );
 }

@@ -1,8 +1,9 @@
-import MarkdownIt from 'markdown-it';
+import MarkdownIt, { type MarkdownIt as Markdown } from 'markdown-it';
 import { numberTex } from '../formula/tex.js';
 import type { Values } from '../problems/problem.js';
 import type { Faults, Written } from './fault.js';
 import { type Blocks, fillTemplate } from './fill.js';
+import type { MathsOutput } from './maths.js';
 import { type MathsContext, mathsRules } from './maths-rule.js';
 import type { SheetStyle } from './model.js';
 import { placeholderRule } from './placeholder-rule.js';
@@ -16,10 +17,15 @@ export interface TextContext {
   readonly faults: Faults;
 }
 
-const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false })
-  .use(mathsRules)
-  .use(placeholderRule)
-  .disable(['link', 'image', 'autolink', 'reference', 'html_block', 'html_inline']);
+/** The Markdown of lessons: no HTML of the author's, no links, no pictures. */
+export function lessonMarkdown(output: MathsOutput): Markdown {
+  return new MarkdownIt({ html: false, linkify: false, typographer: false, xhtmlOut: output === 'mathml' })
+    .use(mathsRules, output)
+    .use(placeholderRule)
+    .disable(['link', 'image', 'autolink', 'reference', 'html_block', 'html_inline']);
+}
+
+const markdown = lessonMarkdown('html');
 markdown.renderer.rules.th_open = (tokens, at, options, _, renderer) => {
   tokens[at]?.attrSet('scope', 'col');
   return renderer.renderToken(tokens, at, options);
@@ -34,7 +40,8 @@ export function setText(written: Written, context: TextContext): string {
   return markdown.render(text, { blocks, maths: mathsContext(written, context) });
 }
 
-function mathsContext(written: Written, { values, faults }: TextContext): MathsContext {
+/** What a formula in an author's text may ask. */
+export function mathsContext(written: Written, { values, faults }: TextContext): MathsContext {
   return {
     value: (name) => {
       const value = name.split('.').reduce<unknown>(own, values);

@@ -1,5 +1,5 @@
 import type { Env, MarkdownIt, StateBlock, StateInline } from 'markdown-it';
-import { setMaths } from './maths.js';
+import { type MathsOutput, setMaths } from './maths.js';
 
 /** What the rules for mathematics ask of the text that they stand in. */
 export interface MathsContext {
@@ -12,13 +12,13 @@ export interface MathsContext {
 const HINT = 'Check the commands and brackets between the $ signs.';
 
 /** `$…$` in a line, and `$$…$$` on lines of its own. */
-export function mathsRules(md: MarkdownIt): void {
+export function mathsRules(md: MarkdownIt, output: MathsOutput = 'html'): void {
   md.inline.ruler.after('escape', 'maths', inline);
   md.block.ruler.before('fence', 'maths', block, { alt: ['paragraph', 'blockquote', 'list'] });
   md.renderer.rules.maths_inline = (tokens, at, _, env) =>
-    set(tokens[at]?.content ?? '', '$', 'inline', contextIn(env));
+    set(tokens[at]?.content ?? '', '$', { how: 'inline', output }, contextIn(env));
   md.renderer.rules.maths_block = (tokens, at, _, env) =>
-    `<p class="display">${set(tokens[at]?.content ?? '', '$$', 'display', contextIn(env))}</p>\n`;
+    `<p class="display">${set(tokens[at]?.content ?? '', '$$', { how: 'display', output }, contextIn(env))}</p>\n`;
 }
 
 const contextIn = (env: Env | undefined): MathsContext => env?.maths as MathsContext;
@@ -73,23 +73,38 @@ function block(state: StateBlock, first: number, last: number, silent: boolean):
   return true;
 }
 
-function set(content: string, sign: '$' | '$$', how: 'inline' | 'display', context: MathsContext): string {
+interface Setting {
+  readonly how: 'inline' | 'display';
+  readonly output: MathsOutput;
+}
+
+/** Puts the numbers into TeX for its `\VAL{name}`. */
+export function withValues(
+  tex: string,
+  value: (name: string, call: string, offset: number) => string,
+): string {
+  return tex.replace(/\\VAL\s*\{([^}]*)\}/g, (call: string, name: string, offset: number) =>
+    value(name.trim(), call, offset),
+  );
+}
+
+function set(content: string, sign: '$' | '$$', { how, output }: Setting, context: MathsContext): string {
   const source = `${sign}${content}${sign}`;
   let known = true;
-  const tex = content.replace(/\\VAL\s*\{([^}]*)\}/g, (call: string, name: string, offset: number) => {
-    const value = context.value(name.trim());
+  const tex = withValues(content, (name, call, offset) => {
+    const value = context.value(name);
     if (value !== undefined) return value;
     known = false;
     context.fault(
       source,
       sign.length + offset,
       call.length,
-      `there is no number called "${name.trim()}"`,
+      `there is no number called "${name}"`,
       'Name a number that the lesson knows.',
     );
     return '0';
   });
-  const made = setMaths(tex, how);
+  const made = setMaths(tex, how, output);
   if ('html' in made) return made.html;
   // Numbers that were put in have moved what comes after them.
   if (known)

@@ -10,6 +10,9 @@ export interface MathsFault {
   readonly length: number;
 }
 
+/** What a formula is made into: HTML to be seen on a page, or MathML for another program. */
+export type MathsOutput = 'html' | 'mathml';
+
 /** The same formula stands on every learner's sheet; a class has a few hundred different ones. */
 const MOST_KEPT = 2000;
 const kept = new Map<string, SetMaths>();
@@ -19,29 +22,41 @@ const kept = new Map<string, SetMaths>();
  *
  * @param how `display` stands on its own line; `line` is as tall as that, but stands in a line; `inline` is in text
  */
-export function setMaths(tex: string, how: 'display' | 'line' | 'inline' = 'inline'): SetMaths {
-  const key = `${how}:${tex}`;
+export function setMaths(
+  tex: string,
+  how: 'display' | 'line' | 'inline' = 'inline',
+  output: MathsOutput = 'html',
+): SetMaths {
+  const key = `${output}:${how}:${tex}`;
   const known = kept.get(key);
   if (known) return known;
   if (kept.size >= MOST_KEPT) kept.clear();
-  const made = typeset(how === 'line' ? `\\displaystyle ${tex}` : tex, how === 'display');
+  const made = typeset(how === 'line' ? `\\displaystyle ${tex}` : tex, how === 'display', output);
   kept.set(key, made);
   return made;
 }
 
 /** TeX that the program itself made: a fault in it is a bug. */
-export function setOwnMaths(tex: string, how: 'display' | 'line' | 'inline' = 'inline'): string {
-  const made = setMaths(tex, how);
+export function setOwnMaths(
+  tex: string,
+  how: 'display' | 'line' | 'inline' = 'inline',
+  output: MathsOutput = 'html',
+): string {
+  const made = setMaths(tex, how, output);
   if ('html' in made) return made.html;
   throw new Error(`${made.message} in ${tex}`);
 }
 
-function typeset(tex: string, displayMode: boolean): SetMaths {
+/** Slanted letters and the bar of a size are characters of their own, for which many machines have no typeface. */
+const everyday = (mathml: string): string =>
+  mathml.replaceAll('<mi>', '<mi mathvariant="normal">').replaceAll('\u2223', '|');
+
+function typeset(tex: string, displayMode: boolean, output: MathsOutput): SetMaths {
   let doubt: MathsFault | undefined;
   try {
     const html = katex.renderToString(tex, {
       displayMode,
-      output: 'html',
+      output,
       throwOnError: true,
       trust: ({ command }) => {
         doubt ??= {
@@ -60,7 +75,7 @@ function typeset(tex: string, displayMode: boolean): SetMaths {
         return 'ignore';
       },
     });
-    return doubt ?? { html: html.replaceAll(' aria-hidden="true"', '') };
+    return doubt ?? { html: output === 'html' ? html.replaceAll(' aria-hidden="true"', '') : everyday(html) };
   } catch (error) {
     if (!(error instanceof katex.ParseError)) throw error;
     const { rawMessage, position = 0, length = 1 } = error as ParseError;

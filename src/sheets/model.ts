@@ -27,6 +27,8 @@ export interface Handout {
 export interface ProblemSheet {
   readonly head: SheetHead;
   readonly variant: string;
+  /** `A` or `B`, where there are two versions. */
+  readonly version?: string;
   readonly learner?: string;
   readonly lessons: readonly LessonProblems[];
 }

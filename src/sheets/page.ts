@@ -1,3 +1,4 @@
+import { classSettingOf } from './class-setting.js';
 import { cssString, shortened } from './css-string.js';
 import type { SheetHead, SheetStyle } from './model.js';
 import { settingOf } from './setting.js';
@@ -12,7 +13,7 @@ export interface Part {
 }
 
 export interface Page {
-  readonly kind: 'handout' | 'problems' | 'key' | 'card';
+  readonly kind: 'handout' | 'problems' | 'key' | 'card' | 'class';
   readonly title: string;
   readonly style: SheetStyle;
   readonly head: SheetHead;
@@ -43,6 +44,10 @@ const CARDS = {
 
 /** The text is as wide as the page has room for, so that it can be seen before printing whether anything is wider. */
 function paperCss(kind: Page['kind'], style: SheetStyle): string {
+  if (kind === 'class') {
+    const { paper, margin, width } = classSettingOf(style);
+    return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
+  }
   const { margin, maxWidth } = settingOf(style);
   const card = CARDS[style.paper][style.print];
   return kind === 'card'

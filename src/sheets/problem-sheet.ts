@@ -1,11 +1,16 @@
+import type { Lesson } from '../lesson/lesson.js';
+import type { Problem } from '../problems/problem.js';
 import { counted } from '../units/words.js';
+import { codeMark } from './code-mark.js';
 import { Faults } from './fault.js';
 import { demandGlyphs } from './glyphs.js';
 import type { LessonProblems, ProblemSheet, SheetStyle } from './model.js';
 import { pageHtml } from './page.js';
 import { partOf } from './part.js';
-import { askedOf, LEVELS, letterOf, marksIn, marksOf } from './problem-view.js';
+import { askedOf, LEVELS, letterOf, marksIn, marksOf, noteProblemGlyphs } from './problem-view.js';
+import { shownView } from './shown-view.js';
 import { render } from './templates.js';
+import { equals, stepView } from './working-view.js';
 
 /**
  * One learner's problems, with room to work them.
@@ -29,14 +34,14 @@ export function problemSheetHtml(sheet: ProblemSheet, style: SheetStyle): string
   });
 }
 
-/** `Variant K7Q2 · Ada Smith` */
-export function whose({ variant, learner }: ProblemSheet): string {
-  return [`Variant ${variant}`, learner].filter(Boolean).join(' · ');
+/** `Variant K7Q2 · Ada Smith`, `Version A · Variant K7Q2` */
+export function whose({ version, variant, learner }: ProblemSheet): string {
+  return [version && `Version ${version}`, `Variant ${variant}`, learner].filter(Boolean).join(' · ');
 }
 
 function lessonHtml(
   { lesson, problems }: LessonProblems,
-  { variant, learner = '' }: ProblemSheet,
+  { variant, version = '', learner = '' }: ProblemSheet,
   style: SheetStyle,
   faults: Faults,
 ): string {
@@ -46,19 +51,27 @@ function lessonHtml(
     number: lesson.number,
     title: lesson.title,
     variant,
+    version,
     learner,
+    mark: codeMark(variant),
+    equals: equals(),
     marks: counted(marks, 'mark'),
     problems: problems.map((problem, place) => {
       const { ask, parts } = askedOf(lesson, problem, style, faults);
       return {
+        example: problem.example && exampleView(lesson, problem.example, style, faults),
+        shown: problem.shown && shownView(problem.shown),
         number: `${lesson.number ?? 1}.${place + 1}`,
         level: LEVELS[problem.level],
         many: parts.length > 1,
         marks: counted(marksOf(problem), 'mark'),
         ask,
-        parts: parts.map(({ part, asked }, at) => ({
+        parts: parts.map(({ part, asked, options }, at) => ({
           letter: letterOf(at, problem),
           asked,
+          options,
+          short: (part.options ?? []).every(({ text }) => text.length <= SHORT),
+          shown: part.shown && shownView(part.shown),
           marks: counted(marksIn(part.marks), 'mark'),
           unit: part.unit,
           room: part.room,
@@ -66,4 +79,21 @@ function lessonHtml(
       };
     }),
   });
+}
+
+/** Options no longer than this stand beside one another. */
+const SHORT = 14;
+
+/** The same problem with other numbers, and how it is worked. */
+function exampleView(lesson: Lesson, example: Problem, style: SheetStyle, faults: Faults) {
+  noteProblemGlyphs(lesson, example, faults);
+  const { ask, parts } = askedOf(lesson, example, style, faults);
+  return {
+    ask,
+    parts: parts.map(({ part, asked }) => ({
+      asked,
+      steps: part.method.map((step) => stepView(step)),
+      answer: part.answer,
+    })),
+  };
 }

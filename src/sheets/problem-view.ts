@@ -1,5 +1,5 @@
 import type { Lesson } from '../lesson/lesson.js';
-import type { Mark, Part, Problem } from '../problems/problem.js';
+import type { Mark, Option, Part, Problem } from '../problems/problem.js';
 import type { Faults, Written } from './fault.js';
 import { figureBlock } from './figure-block.js';
 import type { Blocks } from './fill.js';
@@ -29,6 +29,7 @@ export function letterOf(place: number, { parts }: Problem): string {
 export interface AskedPart {
   readonly part: Part;
   readonly asked: string;
+  readonly options: readonly Option[];
 }
 
 /** The words of a problem, and of its parts, as HTML. */
@@ -39,13 +40,31 @@ export function askedOf(
   faults: Faults,
 ): { readonly ask: string; readonly parts: readonly AskedPart[] } {
   // What is printed here and no more: the key has words of its own, which are not written until they are wanted.
-  const texts = [problem.ask, ...problem.parts.flatMap(({ ask, unit }) => [ask, unit])];
-  noteGlyphsIn([texts, Object.values(problem.values).filter(isText)], aboutOf(lesson, problem), faults);
-  const set = (text: string): string => {
+  const { ask, shown, parts, values } = problem;
+  const texts = [ask, shown, ...parts.map(({ ask, unit, options, shown }) => [ask, unit, options, shown])];
+  noteGlyphsIn([texts, Object.values(values).filter(isText)], aboutOf(lesson, problem), faults);
+  const set = setterOf(lesson, problem, style, faults);
+  return {
+    ask: set(ask),
+    parts: parts.map((part) => ({
+      part,
+      asked: set(part.ask),
+      options: (part.options ?? []).map(({ letter, text }) => ({ letter, text: set(text) })),
+    })),
+  };
+}
+
+/** Sets the texts of a problem, its values in. */
+export function setterOf(
+  lesson: Lesson,
+  problem: Problem,
+  style: SheetStyle,
+  faults: Faults,
+): (text: string) => string {
+  return (text) => {
     const written: Written = { ...aboutOf(lesson, problem), text, line: undefined };
     return text && setText(written, { values: problem.values, style, blocks: blocksFor(style), faults });
   };
-  return { ask: set(problem.ask), parts: problem.parts.map((part) => ({ part, asked: set(part.ask) })) };
 }
 
 const isText = (value: unknown): boolean => typeof value === 'string';
@@ -55,7 +74,8 @@ export function noteProblemGlyphs(lesson: Lesson, problem: Problem, faults: Faul
   noteGlyphsIn(problem, aboutOf(lesson, problem), faults);
 }
 
-function aboutOf({ file }: Lesson, { name }: Problem): Pick<Written, 'file' | 'about'> {
+/** Whose words they are, for a message. */
+export function aboutOf({ file }: Lesson, { name }: Problem): Pick<Written, 'file' | 'about'> {
   return { file, about: `problem ${name}` };
 }
 

@@ -4,7 +4,21 @@ import Handlebars from 'handlebars';
 /** The package's own folder of templates, beside `src` and beside `dist`. */
 export const TEMPLATES = new URL('../../templates/', import.meta.url);
 
-const PARTIALS = ['steps', 'checks', 'values', 'caution', 'name-line'] as const;
+const PARTIALS = [
+  'steps',
+  'checks',
+  'values',
+  'caution',
+  'name-line',
+  'shown',
+  'example',
+  'code-mark',
+  'who-columns',
+  'who-heads',
+  'who-blanks',
+  'who-cells',
+  'marks-title',
+] as const;
 
 const handlebars = Handlebars.create();
 const compiled = new Map<string, Handlebars.TemplateDelegate>();

@@ -160,6 +160,7 @@ export function problem(changes: Partial<Problem> = {}): Problem {
     level: 'a',
     ask: 'A wheel has {{teeth}} teeth of module {{mm module}}. To what diameter do you turn the blank?',
     values: { ...WHEEL, wheel },
+    drawn: { ...WHEEL, wheel },
     parts: [part({})],
     ...changes,
   };
