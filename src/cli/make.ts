@@ -1,7 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
-import { type Kind, kindNames } from '../pack/kinds.js';
+import { type Kind, kindNames, printedKinds } from '../pack/kinds.js';
 import { madeText } from './text.js';
 
 interface MakeOptions {
@@ -12,6 +12,7 @@ interface MakeOptions {
   readonly print: 'plain' | 'large';
   readonly variant?: string;
   readonly learners?: string;
+  readonly versions?: 2;
   readonly only: ReadonlySet<Kind>;
   readonly json?: true;
   readonly quiet?: true;
@@ -37,9 +38,14 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
     .option('--variant <code>', 'print the numbers of this variant code again; “new” for fresh numbers')
     .option('--learners <file>', 'a problem sheet and key for each name in this CSV file')
     .addOption(
+      new Option('--versions <count>', 'two sheets, A and B, that take turns along the seats').argParser(
+        readVersions,
+      ),
+    )
+    .addOption(
       new Option('--only <kinds>', `some kinds only, with commas between: ${kindNames.join(', ')}`)
         .argParser(readKinds)
-        .default(new Set(kindNames), 'all'),
+        .default(new Set(printedKinds), 'all that are printed'),
     )
     .option('--json', 'print data about what was made')
     .option('--quiet', 'say nothing but what goes wrong')
@@ -54,7 +60,7 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
       const { freshCode } = await import('../problems/code.js');
       const { join } = await import('node:path');
       const { course, kit } = choose(what);
-      const { paper, print, units, variant, learners, only } = options;
+      const { paper, print, units, variant, learners, versions, only } = options;
       const order = {
         course,
         kit: options.kit ?? kit,
@@ -64,6 +70,7 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         ...(units === undefined ? {} : { units }),
         ...(variant === undefined ? {} : { variant: variant === 'new' ? freshCode() : variant }),
         ...(learners === undefined ? {} : { learners }),
+        ...(versions === undefined ? {} : { versions }),
       };
       if (options.out.trim() === '')
         throw new CommandError('--out names no folder', ['Write for instance --out out.']);
@@ -75,6 +82,11 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
       if (options.json) out(`${JSON.stringify(made, null, 2)}\n`);
       else if (!options.quiet) out(madeText(made, folder));
     });
+}
+
+function readVersions(text: string): 2 {
+  if (text.trim() === '2') return 2;
+  throw new InvalidArgumentError('There may be 2, for neighbours.');
 }
 
 function readKinds(text: string): ReadonlySet<Kind> {

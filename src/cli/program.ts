@@ -75,6 +75,8 @@ export function program({ out, err }: Streams): Command {
     .action(async (paths: string[], options: { kit?: string; json?: true }) => {
       const { checkAll } = await import('../pack/check.js');
       const checked = checkAll(paths, options.kit);
+      const warnings = checked.flatMap((one) => one.warnings);
+      if (warnings.length > 0) err(`${printDiagnostics(warnings, new Map())}\n`);
       out(options.json ? `${JSON.stringify(checked, null, 2)}\n` : checkedText(checked));
     });
 

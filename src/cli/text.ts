@@ -38,12 +38,17 @@ const whenLeftOut = (one: CalculationEntry['given'][number]): string =>
 /** What was checked, for a person. */
 export function checkedText(checked: readonly Checked[]): string {
   return checked
-    .map(({ file, problems, variants }) =>
+    .map(({ file, problems, variants, different }) =>
       problems === 0
         ? `${file}: in order\n`
-        : `${file}: in order; ${counted(problems, 'problem')}, ${variants} variants of each\n`,
+        : `${file}: in order; ${counted(problems, 'problem')}, ${variants} variants of each\n${differentText(different)}`,
     )
     .join('');
+}
+
+function differentText(different: Checked['different']): string {
+  const told = different.map(({ problem, count, more }) => `${problem} ${count}${more ? ' or more' : ''}`);
+  return told.length === 0 ? '' : `  different problems: ${told.join(', ')}\n`;
 }
 
 /** What a run made, for a person. */

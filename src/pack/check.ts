@@ -12,6 +12,7 @@ import type { SheetHead, SheetStyle } from '../sheets/model.js';
 import { problemSheetHtml } from '../sheets/problem-sheet.js';
 import { lessonNamed, SAMPLE_COURSE, SAMPLE_KIT } from './choose.js';
 import { readCourse } from './course.js';
+import { type Different, differentProblems, tooFew } from './different.js';
 import type { Kind } from './kinds.js';
 import { Gathering, openLessons, shown } from './lessons.js';
 import { planOf } from './plan.js';
@@ -26,6 +27,10 @@ export interface Checked {
   readonly file: string;
   readonly problems: number;
   readonly variants: number;
+  /** How many different problems each kind can give with this kit. */
+  readonly different: readonly Different[];
+  /** Kinds that give too few. */
+  readonly warnings: readonly Diagnostic[];
 }
 
 /**
@@ -41,7 +46,7 @@ export function checkAll(paths: readonly string[], kitFile?: string): Checked[] 
     if (!isYaml(path)) return checkLessons([lessonNamed(path)], kitFile ?? SAMPLE_KIT, gathering);
     if (!isCourse(path)) {
       gathering.attempt(() => openKits([path]));
-      return [{ file: shown(path), problems: 0, variants: 0 }];
+      return [plainly(path)];
     }
     const course = gathering.attempt(() => readCourse(path));
     const inside = course ? checkLessons(course.lessons, kitFile ?? course.kit, gathering) : [];
@@ -49,11 +54,20 @@ export function checkAll(paths: readonly string[], kitFile?: string): Checked[] 
       const order = { kit: kitFile ?? course.kit, paper: 'a4', print: 'plain', only: CARDS } as const;
       gathering.attempt(() => planOf({ ...order, course: { ...course, name: course.title, lessons: [] } }));
     }
-    return [{ file: shown(path), problems: 0, variants: 0 }, ...inside];
+    return [plainly(path), ...inside];
   });
   gathering.demandNone();
   return done;
 }
+
+/** What is checked without being drawn. */
+const plainly = (path: string): Checked => ({
+  file: shown(path),
+  problems: 0,
+  variants: 0,
+  different: [],
+  warnings: [],
+});
 
 /** Kits and courses; a file of another name is taken for one too, and told what it lacks. */
 function isYaml(path: string): boolean {
@@ -76,7 +90,14 @@ function checkLessons(files: readonly string[], kitFile: string, gathering: Gath
   return openLessons(files, setting, gathering).map((prepared) => {
     const { lesson } = prepared;
     gathering.attempt(() => checkPages(prepared, kit, setting));
-    return { file: shown(lesson.file), problems: lesson.problems.length, variants: VARIANTS };
+    const different = gathering.attempt(() => differentProblems(prepared, setting)) ?? [];
+    return {
+      file: shown(lesson.file),
+      problems: lesson.problems.length,
+      variants: VARIANTS,
+      different,
+      warnings: tooFew(prepared, different),
+    };
   });
 }
 

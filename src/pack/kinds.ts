@@ -2,11 +2,23 @@
 export const kinds = {
   handout: 'the lessons, with figures and worked examples',
   problems: 'problem sheets with room to write, with numbers of their own for each learner',
-  key: 'answer keys: method, answer, accepted range, marks, slips and checks',
+  key: 'answer keys: method, answer, accepted range, marks, slips and checks; beside each its data, as JSON',
   cards: 'shop cards for the bench, one for each job of the course',
+  grid: 'a key to the whole class: every learner’s answers on a page or two; with --learners or --versions',
+  marks: 'a mark sheet for the class, and the same for a spreadsheet; with --learners or --versions',
+  qti: 'the problems for another program: a package of QTI 3.0; only when it is asked for',
 } as const;
 
 /** The name of a kind. */
 export type Kind = keyof typeof kinds;
 
 export const kindNames = Object.keys(kinds) as Kind[];
+
+/** Kinds of which nothing is printed: they are made only when they are asked for, and need no browser. */
+export const unprinted: ReadonlySet<Kind> = new Set(['qti']);
+
+/** Kinds that are about a class as a whole: they need a list of learners, or versions. */
+export const classKinds: readonly Kind[] = ['grid', 'marks'];
+
+/** What is made when no kinds are named. */
+export const printedKinds = kindNames.filter((kind) => !unprinted.has(kind));

@@ -1,27 +1,36 @@
 import { ContentError, type Diagnostic, type Position } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/suggest.js';
 import { missingGlyphs } from '../sheets/glyphs.js';
+import type { SheetStyle } from '../sheets/model.js';
+import type { UnitSystem } from '../units/format.js';
+import { columnsOf, heading, NAME_HEADINGS } from './learner-columns.js';
+import { straysIn } from './learner-strays.js';
+import { allowed, type Choice, chosen, PRINT, UNITS } from './learner-values.js';
 import { readListText, shownAs } from './list-text.js';
-import { type Row, readRows } from './rows.js';
+import { readRows } from './rows.js';
 
 /** Somebody in the class. Two may have the same name. */
 export interface Learner {
   readonly name: string;
   /** The line of the list on which the name stands, from 1. */
   readonly row: number;
+  /** As it is marked in the room: `12`, `B3`. */
+  readonly seat?: string;
+  /** Their own; the class's where it is not told. */
+  readonly print?: SheetStyle['print'];
+  readonly units?: UnitSystem;
 }
 
 const MOST_LEARNERS = 10_000;
 const LONGEST_NAME = 80;
-/** What the column of names may be called, the likeliest first. */
-const HEADINGS = ['name', 'full name', 'learner'];
+const LONGEST_SEAT = 12;
 const SEPARATORS = [',', ';', '\t'];
 /** Control characters, and those that turn the direction of the text after them. */
 const UNPRINTABLE = /[\p{Cc}\u2028-\u202E\u2066-\u2069]/u;
 
 /**
  * Reads a list of learners as a spreadsheet saves it: separated by commas, semicolons or tabs, with a column
- * called `name`, or with nothing but names.
+ * called `name` and, where wanted, `seat`, `print` and `units`, in any order; or with nothing but names.
  *
  * @throws {CommandError} no such file; {MachineError} it may not be read;
  *   {ContentError} with every fault and its place
@@ -40,24 +49,51 @@ export function readLearners(file: string): Learner[] {
       start,
       'Enclose the whole cell, and write a quotation mark inside it twice.',
     );
-  const { column, from } = columnOfNames(rows[0]);
+  const { columns, from } = columnsOf(rows[0]);
   const top = { line: 1, column: 1 };
-  if (column === undefined)
+  if (columns.name === undefined)
     fault('column', 'no column is called name', rows[0]?.place(0) ?? top, ...adviceOn(rows[0]?.cells ?? []));
   else if (rows.length <= from && faults.length === 0)
     fault('none', 'there is no learner in this list', top, 'Write one name on each line.');
 
+  for (const { at, heading: called, means } of from === 1 ? straysIn(rows, columns) : []) {
+    const message = `is the column ${JSON.stringify(called.trim())} what they have for ${means}?`;
+    fault('column', message, rows[0]?.place(at) ?? top, `Call it ${means}, or take it out.`);
+  }
+
   // A comma in a name that is not enclosed makes a cell that no column is for.
-  const columns = from === 0 ? 1 : (rows[0]?.cells.length ?? 1);
+  const width = from === 0 ? 1 : (rows[0]?.cells.length ?? 1);
   const learners: Learner[] = [];
-  for (const row of column === undefined ? [] : rows.slice(from, from + MOST_LEARNERS)) {
-    const start = row.place(column ?? 0);
-    const cell = (row.cells[column ?? 0] ?? '').trim();
-    const wrong = whyNot(cell);
+  const { name: nameAt } = columns;
+  for (const row of nameAt === undefined ? [] : rows.slice(from, from + MOST_LEARNERS)) {
+    const before = faults.length;
+    const cell = (column: number | undefined) => (row.cells[column ?? width] ?? '').trim();
+    const choice = <T extends string>(of: Choice<T>, column: number | undefined): T | undefined => {
+      const text = cell(column);
+      const value = chosen(of, text);
+      if (text !== '' && value === undefined)
+        fault('value', `${JSON.stringify(text)} is no ${of.what}`, row.place(column ?? 0), allowed(of));
+      return value;
+    };
+    const start = row.place(nameAt ?? 0);
+    const name = cell(nameAt);
+    const wrong = whyNot('name', name, LONGEST_NAME);
     if (wrong) fault('name', wrong, start);
-    else if (row.cells.slice(columns).some((other) => other.trim() !== ''))
+    else if (row.cells.slice(width).some((other) => other.trim() !== ''))
       fault('name', 'there is more than a name on this line', start, ENCLOSE);
-    else learners.push({ name: cell.replace(/\s+/g, ' ').normalize('NFC'), row: start.line });
+    const seat = cell(columns.seat);
+    const wrongSeat = seat && whyNot('seat', seat, LONGEST_SEAT);
+    if (wrongSeat) fault('seat', wrongSeat, row.place(columns.seat ?? 0));
+    const print = choice(PRINT, columns.print);
+    const units = choice(UNITS, columns.units);
+    if (faults.length > before) continue;
+    learners.push({
+      name: plain(name),
+      row: start.line,
+      ...(seat === '' ? {} : { seat: plain(seat) }),
+      ...(print === undefined ? {} : { print }),
+      ...(units === undefined ? {} : { units }),
+    });
   }
   const surplus = rows[from + MOST_LEARNERS];
   if (surplus)
@@ -78,27 +114,15 @@ const ENCLOSE = 'Enclose a name that has a comma in quotation marks: "Brown, Ada
 function separatorOf(text: string): string {
   const line = /\S.*/.exec(text)?.[0] ?? '';
   const splits = SEPARATORS.map((separator) => ({ separator, cells: line.split(separator) }));
-  const headed = splits.find(({ cells }) => cells.some((cell) => HEADINGS.includes(heading(cell))));
+  const headed = splits.find(({ cells }) => cells.some((cell) => NAME_HEADINGS.includes(heading(cell))));
   const [most] = splits.sort((a, b) => b.cells.length - a.cells.length);
   return (headed ?? most)?.separator ?? ',';
 }
 
-/** A heading as it is compared: `Full_Names` is `full name`. */
-function heading(cell: string): string {
-  const words = cell.replace(/["\s_-]+/g, ' ').trim();
-  return words.toLowerCase().replace(/s$/, '');
-}
-
-/** Where the names stand, and the row from which they do. */
-function columnOfNames(first: Row | undefined): { column: number | undefined; from: number } {
-  const cells = (first?.cells ?? []).map(heading);
-  const [column] = HEADINGS.map((name) => cells.indexOf(name)).filter((at) => at >= 0);
-  if (column !== undefined) return { column, from: 1 };
-  return { column: cells.filter((cell) => cell !== '').length > 1 ? undefined : 0, from: 0 };
-}
+const plain = (text: string): string => text.replace(/\s+/g, ' ').normalize('NFC');
 
 function adviceOn(cells: readonly string[]): string[] {
-  const meant = cells.find((cell) => nearest(heading(cell), HEADINGS) !== undefined);
+  const meant = cells.find((cell) => nearest(heading(cell), NAME_HEADINGS) !== undefined);
   return [
     meant === undefined
       ? 'Write the word name at the top of the column that holds the names.'
@@ -107,11 +131,11 @@ function adviceOn(cells: readonly string[]): string[] {
   ];
 }
 
-function whyNot(name: string): string | undefined {
-  if (name === '') return 'the name is missing';
-  if (UNPRINTABLE.test(name)) return 'the name holds a character that cannot be printed';
-  const [missing] = missingGlyphs(name);
+function whyNot(what: string, text: string, most: number): string | undefined {
+  if (text === '') return `the ${what} is missing`;
+  if (UNPRINTABLE.test(text)) return `the ${what} holds a character that cannot be printed`;
+  const [missing] = missingGlyphs(text);
   if (missing !== undefined) return `no typeface here has the character “${missing}”`;
-  const length = [...name].length;
-  return length > LONGEST_NAME ? `the name has ${length} characters; ${LONGEST_NAME} at most` : undefined;
+  const length = [...text].length;
+  return length > most ? `the ${what} has ${length} characters; ${most} at most` : undefined;
 }

@@ -1,7 +1,8 @@
-import type { PrintJob, PrintResult } from '../print/printer.js';
+import { writeFileSync } from 'node:fs';
+import type { Printer, PrintJob } from '../print/printer.js';
 import { copyAssets } from '../sheets/assets.js';
-import { deliver } from './delivery.js';
-import type { Kind } from './kinds.js';
+import { deliver, type Tray } from './delivery.js';
+import { type Kind, unprinted } from './kinds.js';
 import { type Document, type Order, planOf } from './plan.js';
 import { type ProgressOptions, showProgress } from './progress.js';
 import { tidily } from './tidily.js';
@@ -10,6 +11,7 @@ import { tidily } from './tidily.js';
 export interface MadeDocument {
   readonly kind: Kind;
   readonly file: string;
+  /** None for a file of data. */
   readonly pages: number;
   readonly bytes: number;
   readonly variant?: string;
@@ -32,47 +34,71 @@ export interface Made {
  */
 export async function make(order: Order, out: string, shown: Omit<ProgressOptions, 'total'>): Promise<Made> {
   return deliver(out, async (tray) => {
-    const { Printer: Press } = await import('../print/printer.js'); // slow to load
     // The browser starts while the pages are worked out.
-    const opening = Press.open({ workFolder: tray.workFolder, ...sourceDate() });
-    opening.catch(() => undefined); // told when it is waited for: the content comes first
+    const opening = [...order.only].every((kind) => unprinted.has(kind)) ? undefined : openPrinter(tray);
+    opening?.catch(() => undefined); // told when it is waited for: the content comes first
     return tidily(
       async () => {
         const { variant, documents } = planOf(order);
-        await copyAssets(tray.workFolder);
+        if (opening) await copyAssets(tray.workFolder);
         const printer = await opening;
         const progress = showProgress({ ...shown, total: documents.length });
         const places = new Map(documents.map((one) => [tray.place(one.name), one]));
-        const done = ({ to, pages }: PrintResult) => progress.done(tray.destination(to), pages);
-        const results = await tidily(() => printer.printAll(jobs(places), done), progress.end);
+        const sizes = new Map<string, Size>();
+        const done = ({ to, pages, bytes }: Size & { readonly to: string }) => {
+          sizes.set(to, { pages, bytes });
+          progress.done(tray.destination(to), pages);
+        };
+        await tidily(async () => {
+          const printed = jobs(places, done);
+          if (printer) await printer.printAll(printed, done);
+          else for (const { to } of printed) throw new Error(`there is no printer for ${to}`);
+        }, progress.end);
         return {
           course: order.course.name,
           variant,
-          documents: results.map(({ to, pages, bytes }) => {
-            const { kind, variant: code, learner } = places.get(to) as Document;
-            return {
-              kind,
-              file: tray.destination(to),
-              pages,
-              bytes,
-              ...(code === undefined ? {} : { variant: code }),
-              ...(learner === undefined ? {} : { learner }),
-            };
-          }),
+          documents: [...places].map(([to, { kind, variant: code, learner }]) => ({
+            kind,
+            file: tray.destination(to),
+            ...(sizes.get(to) as Size),
+            ...(code === undefined ? {} : { variant: code }),
+            ...(learner === undefined ? {} : { learner }),
+          })),
         };
       },
       // One that is still starting would write into the folder while it is taken away.
-      () =>
-        opening.then(
-          (printer) => printer.close(),
-          () => undefined,
-        ),
+      async () => {
+        const printer = await opening?.catch(() => undefined);
+        await printer?.close();
+      },
     );
   });
 }
 
-function* jobs(places: ReadonlyMap<string, Document>): Generator<PrintJob> {
-  for (const [to, document] of places) yield { html: document.html(), to };
+interface Size {
+  readonly pages: number;
+  readonly bytes: number;
+}
+
+async function openPrinter({ workFolder }: Tray): Promise<Printer> {
+  const { Printer: Press } = await import('../print/printer.js'); // slow to load
+  return Press.open({ workFolder, ...sourceDate() });
+}
+
+/** What is to be printed, in its turn; a file of data is written when its turn comes. */
+function* jobs(
+  places: ReadonlyMap<string, Document>,
+  done: (file: Size & { readonly to: string }) => void,
+): Generator<PrintJob> {
+  for (const [to, document] of places) {
+    if ('html' in document) {
+      yield { html: document.html(), to };
+      continue;
+    }
+    const bytes = Buffer.from(document.data());
+    writeFileSync(to, bytes);
+    done({ to, pages: 0, bytes: bytes.length });
+  }
 }
 
 /** The date to write into the files, where the one who builds them has set it: seconds since 1970. */

@@ -1,23 +1,27 @@
 import { ContentError } from '../diagnostics/diagnostic.js';
 import { CommandError, InputError } from '../diagnostics/errors.js';
+import { keyJson } from '../exchange/key.js';
+import { qtiPackage } from '../exchange/qti/package.js';
 import { openKits } from '../kit/open.js';
 import type { Kit } from '../kit/schema.js';
-import { learnerCodes, problemsOf, standingCode } from '../lesson/class-set.js';
+import { standingCode } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
-import { readCode } from '../problems/code.js';
 import type { Setting } from '../problems/draw.js';
 import { answerKeyHtml } from '../sheets/answer-key.js';
 import { handoutHtml } from '../sheets/handout.js';
-import type { ProblemSheet, SheetHead, SheetStyle } from '../sheets/model.js';
+import type { SheetHead, SheetStyle } from '../sheets/model.js';
 import { problemSheetHtml } from '../sheets/problem-sheet.js';
 import { shopCardHtml } from '../sheets/shop-card.js';
 import type { UnitSystem } from '../units/format.js';
 import { shopCard } from './card.js';
+import { classDocuments } from './class-documents.js';
+import { classSheets, type Sheet } from './class-sheets.js';
 import { fileName } from './file-name.js';
 import type { Job } from './job.js';
-import type { Kind } from './kinds.js';
-import { type Learner, readLearners } from './learners.js';
+import { classKinds, type Kind, printedKinds } from './kinds.js';
+import { readLearners } from './learners.js';
 import { Gathering, openLessons, shown } from './lessons.js';
+import { agreedUnits, readVariant } from './variant.js';
 
 /** What is to be made of a course: whose numbers, on which paper. */
 export interface Order {
@@ -30,6 +34,8 @@ export interface Order {
   readonly variant?: string;
   /** File of the learners' names. */
   readonly learners?: string;
+  /** Two sheets, A and B, that take turns along the seats. */
+  readonly versions?: 2;
   readonly only: ReadonlySet<Kind>;
 }
 
@@ -46,15 +52,25 @@ export interface CourseToMake {
   readonly jobs: readonly Job[];
 }
 
-/** One document that will be printed. */
-export interface Document {
+/** One document that will be printed, or a file of data that will be written as it is. */
+export type Document = DocumentHead & (PrintedDocument | DataFile);
+
+interface DocumentHead {
   readonly kind: Kind;
   /** Where it goes, in the folder of what is made. */
   readonly name: string;
   readonly variant?: string;
   readonly learner?: string;
+}
+
+interface PrintedDocument {
   /** Written only when it is about to be printed. */
   html(): string;
+}
+
+interface DataFile {
+  /** Made only when it is about to be written. */
+  data(): string | Uint8Array;
 }
 
 /** All that an order comes to. */
@@ -70,17 +86,22 @@ export interface Plan {
  *   a variant code that is none; {DisagreementError} two routes that differ
  */
 export function planOf(order: Order): Plan {
-  const { course, only } = order;
-  const variant =
-    order.variant === undefined ? (course.variant ?? standingCode(course.name)) : readCode(order.variant);
+  const { course, versions } = order;
+  const only = kindsWanted(order);
+  const told = readVariant(order.variant ?? course.variant ?? standingCode(course.name));
+  const variant = told.code;
   const gathering = new Gathering();
   const kit = gathering.attempt(() => openKits([order.kit])[0]);
   const learners =
     order.learners === undefined ? undefined : gathering.attempt(() => readLearners(order.learners ?? ''));
   if (!kit) gathering.demandNone();
-  const setting: Setting = { kit: kit as Kit, units: order.units ?? (kit as Kit).units };
+  const setting: Setting = { kit: kit as Kit, units: agreedUnits(order.units, told) ?? (kit as Kit).units };
   const style: SheetStyle = { paper: order.paper, print: order.print, units: setting.units };
   const lessons = openLessons(course.lessons, setting, gathering);
+  const opened = new Map<UnitSystem, readonly PreparedLesson[]>([[setting.units, lessons]]);
+  for (const { units } of learners ?? [])
+    if (units !== undefined && !opened.has(units) && gathering.clean)
+      opened.set(units, openLessons(course.lessons, { ...setting, units }, gathering));
   const head: SheetHead = { course: course.title, club: course.club, kit: setting.kit.kit };
   // The handout is set before anything is printed, so that faults in its words are told with the others.
   const handout = only.has('handout')
@@ -91,9 +112,16 @@ export function planOf(order: Order): Plan {
   const documents: Document[] = [];
   if (handout !== undefined) documents.push({ kind: 'handout', name: 'handout.pdf', html: () => handout });
   const asked = lessons.some(({ lesson }) => lesson.problems.length > 0);
-  if (asked && (only.has('problems') || only.has('key')))
-    for (const sheet of sheetsOf(lessons, variant, learners, head, setting))
-      documents.push(...problemDocuments(sheet, style, only));
+  if (asked && SHEETS.some((kind) => only.has(kind))) {
+    const lessonsIn = (system: UnitSystem) => opened.get(system) ?? [];
+    const set = classSheets({ code: variant, head, kit: setting.kit, style, learners, versions, lessonsIn });
+    for (const [place, sheet] of set.sheets.entries()) {
+      const key = set.keys[place];
+      documents.push(sheetDocument(sheet), ...(key ? keyDocuments(key) : []));
+    }
+    const about = { head, variant, lessons: lessons.map(({ lesson }) => lesson) };
+    documents.push(...classDocuments(about, set, style));
+  }
   if (only.has('cards'))
     for (const job of course.jobs) {
       const card = cardOf(job, course, () => shopCard(job, setting.kit, head, setting.units));
@@ -103,11 +131,12 @@ export function planOf(order: Order): Plan {
         html: () => shopCardHtml(card, style),
       });
     }
-  if (documents.length === 0)
+  const wanted = documents.filter(({ kind }) => only.has(kind));
+  if (wanted.length === 0)
     throw new CommandError('there is nothing to make', [
-      'Problems and keys need a lesson with problems; cards need a course with jobs.',
+      'Problems, keys and qti need a lesson with problems; cards need a course with jobs.',
     ]);
-  return { variant, documents };
+  return { variant, documents: wanted };
 }
 
 /** What a job's card is refused for is told with the course it stands in. */
@@ -126,74 +155,56 @@ function cardOf<T>(job: Job, { file }: CourseToMake, work: () => T): T {
 
 const JOB_HINT = 'Change the job, or name another kit.';
 
-/** One learner's sheet, its problems drawn when they are wanted. */
-interface LearnerSheet {
-  readonly variant: string;
-  readonly learner?: string;
-  /** Of its documents, without an ending. */
-  readonly file?: string;
-  problems(): ProblemSheet;
+/** Kinds that are made of problems. */
+const SHEETS: readonly Kind[] = ['problems', 'key', 'grid', 'marks', 'qti'];
+
+/**
+ * What is to be made: all that is printed, or what was named.
+ *
+ * @throws {CommandError} a sheet of the class, and no class
+ */
+function kindsWanted({ only, learners, versions }: Order): ReadonlySet<Kind> {
+  if (learners !== undefined || versions !== undefined) return only;
+  const named = classKinds.filter((kind) => only.has(kind));
+  if (named.length > 0 && !printedKinds.every((kind) => only.has(kind)))
+    throw new CommandError(`--only ${named.join(',')} needs a class: name its list with --learners`, [
+      'Or print two versions with --versions 2.',
+    ]);
+  return new Set([...only].filter((kind) => !classKinds.includes(kind)));
 }
 
-function sheetsOf(
-  lessons: readonly PreparedLesson[],
-  variant: string,
-  learners: readonly Learner[] | undefined,
-  head: SheetHead,
-  setting: Setting,
-): LearnerSheet[] {
-  // A sheet's key is written right after it, from the same problems; those of a whole class would fill the memory.
-  let latest: ProblemSheet | undefined;
-  const sheet = (code: string, learner?: string) => (): ProblemSheet => {
-    if (latest?.variant !== code || latest.learner !== learner)
-      latest = {
-        head,
-        variant: code,
-        ...(learner === undefined ? {} : { learner }),
-        lessons: lessons.map((prepared) => ({
-          lesson: prepared.lesson,
-          problems: problemsOf(prepared, code, setting),
-        })),
-      };
-    return latest;
-  };
-  if (!learners) return [{ variant, problems: sheet(variant) }];
-  const codes = learnerCodes(
+function sheetDocument({ variant, learner, file, style, problems }: Sheet): Document {
+  return {
+    kind: 'problems',
     variant,
-    learners.map(({ name }) => name),
-  );
-  return learners.map((learner, place) => {
-    const code = codes[place] ?? variant;
-    return {
-      variant: code,
-      learner: learner.name,
-      file: fileName(learner, place + 1),
-      problems: sheet(code, learner.name),
-    };
-  });
+    ...(learner === undefined ? {} : { learner }),
+    name: file === undefined ? 'problems.pdf' : `problems/${file}.pdf`,
+    html: () => problemSheetHtml(problems(), style),
+  };
 }
 
-function problemDocuments(
-  { variant, learner, file, problems }: LearnerSheet,
-  style: SheetStyle,
-  only: ReadonlySet<Kind>,
-): Document[] {
+function keyDocuments({ variant, learner, file, style, problems }: Sheet): Document[] {
   const whose = { variant, ...(learner === undefined ? {} : { learner }) };
-  const both: Document[] = [
-    {
-      ...whose,
-      kind: 'problems',
-      name: file === undefined ? 'problems.pdf' : `problems/${file}.pdf`,
-      html: () => problemSheetHtml(problems(), style),
-    },
+  return [
     {
       ...whose,
       kind: 'key',
       name: file === undefined ? 'key.pdf' : `keys/${file}.pdf`,
       html: () => answerKeyHtml(problems(), style),
     },
+    {
+      ...whose,
+      kind: 'key',
+      name: file === undefined ? 'key.json' : `keys/${file}.json`,
+      data: () => keyJson(problems(), style),
+    },
+    {
+      ...whose,
+      kind: 'qti',
+      name: file === undefined ? 'qti.zip' : `qti/${file}.zip`,
+      data: () => qtiPackage(problems(), style),
+    },
   ];
-  return both.filter(({ kind }) => only.has(kind));
 }
 
 function cardName(job: Job, jobs: readonly Job[]): string {

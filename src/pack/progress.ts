@@ -3,7 +3,7 @@ import { counted } from '../units/words.js';
 
 /** Tells the user how far a run has come. */
 export interface Progress {
-  /** A document is done. */
+  /** A document is done; a file of data has no pages. */
   done(file: string, pages: number): void;
   /** No more is to come: the bar is taken away. */
   end(): void;
@@ -32,13 +32,14 @@ function lines(stream: NodeJS.WriteStream): Progress {
     if (error.code !== 'EPIPE') throw error;
   });
   return {
-    done: (file, pages) => stream.write(`${file}  ${counted(pages, 'page')}\n`),
+    done: (file, pages) => stream.write(pages === 0 ? `${file}\n` : `${file}  ${counted(pages, 'page')}\n`),
     end: () => undefined,
   };
 }
 
 function bar(stream: NodeJS.WriteStream, total: number): Progress {
   let pages = 0;
+  let begun = false;
   const drawn = new SingleBar({
     stream,
     format: '[{bar}] {value} of {documents}, {pages}',
@@ -52,7 +53,8 @@ function bar(stream: NodeJS.WriteStream, total: number): Progress {
   return {
     // A bar that has been started keeps the program alive until it is stopped; so it is not until it is needed.
     done: (_, more) => {
-      if (pages === 0) drawn.start(total, 0, payload());
+      if (!begun) drawn.start(total, 0, payload());
+      begun = true;
       pages += more;
       drawn.increment(payload());
     },
