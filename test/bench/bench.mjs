@@ -6,7 +6,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { choose } from '../../dist/pack/choose.js';
-import { kindNames } from '../../dist/pack/kinds.js';
+import { printedKinds } from '../../dist/pack/kinds.js';
 import { planOf } from '../../dist/pack/plan.js';
 import { Printer } from '../../dist/print/printer.js';
 import { copyAssets } from '../../dist/sheets/assets.js';
@@ -61,7 +61,7 @@ async function shares() {
   mkdirSync(work);
   const { course, kit } = choose([]);
   const order = { course, kit, paper: 'a4', print: 'plain', learners, only: new Set(['problems']) };
-  const write = () => planOf(order).documents.map((document) => document.html());
+  const write = () => planOf(order).documents.map((one) => ('html' in one ? one.html() : one.data()));
   await copyAssets(work);
   let own = Number.POSITIVE_INFINITY;
   let pages = [];
@@ -118,7 +118,7 @@ try {
   const rate = (pages, seconds) => `${(pages / seconds).toFixed(1)} pages/s`;
   const percent = (part, all) => `${((100 * part) / all).toFixed(0)} %`;
   console.log(`machine: ${cpus().length} × ${cpus()[0]?.model}, Node ${process.version}
-sample pack (${kindNames.join(', ')}; ${pagesOf(warm)} pages)
+sample pack (${printedKinds.join(', ')}; ${pagesOf(warm)} pages)
   cold, the browser unpacked anew   ${cold.seconds.toFixed(2)} s
   warm                              ${warm.seconds.toFixed(2)} s
   peak of the process tree          ${peaks[0]} MiB

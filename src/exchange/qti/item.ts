@@ -1,0 +1,72 @@
+import type { Part, Problem } from '../../problems/problem.js';
+import type { PortableProblem } from '../../sheets/portable.js';
+import { letterOf, marksOf } from '../../sheets/problem-view.js';
+import { release } from '../release.js';
+import { baseValue, set } from './expressions.js';
+import { methodFeedback } from './feedback.js';
+import { ITEM_SCHEMA, inNamespace } from './namespaces.js';
+import { questionOf } from './question.js';
+import { element, markup, type Xml, xmlDocument } from './xml.js';
+
+/** What an item is known by. */
+export interface ItemName {
+  /** Unlike that of any other in the package. */
+  readonly identifier: string;
+  readonly title: string;
+  /** The variant code, which makes the same numbers again. */
+  readonly label: string;
+}
+
+/** A problem as an assessment item of QTI 3.0, each of its parts a question of it. */
+export function assessmentItem(name: ItemName, problem: Problem, { ask, parts }: PortableProblem): string {
+  const questions = parts.map((asked, at) =>
+    questionOf(problem.parts[at] as Part, letterOf(at, problem), at + 1, asked),
+  );
+  const marks = marksOf(problem);
+  return xmlDocument(
+    element(
+      'qti-assessment-item',
+      {
+        ...inNamespace(ITEM_SCHEMA),
+        ...name,
+        adaptive: false,
+        'time-dependent': false,
+        'xml:lang': 'en-GB',
+        'tool-name': 'Benchleaf',
+        'tool-version': release,
+      },
+      ...questions.flatMap(({ declarations }) => declarations),
+      number('SCORE', 0, marks),
+      number('MAXSCORE', marks),
+      ...questions.map(({ outcome }) => outcome),
+      element('qti-outcome-declaration', {
+        identifier: 'METHOD',
+        cardinality: 'single',
+        'base-type': 'identifier',
+      }),
+      element(
+        'qti-item-body',
+        {},
+        ...(ask.xhtml === '' ? [] : [markup(ask.xhtml)]),
+        ...questions.flatMap(({ body }) => body),
+      ),
+      element(
+        'qti-response-processing',
+        {},
+        ...questions.map(({ rules }) => rules),
+        set('METHOD', baseValue('identifier', 'shown')),
+      ),
+      ...questions.flatMap((question) => question.feedback),
+      methodFeedback(problem),
+    ),
+  );
+}
+
+/** The declaration of an outcome that starts as a number. */
+export function number(identifier: string, start: number, most?: number): Xml {
+  return element(
+    'qti-outcome-declaration',
+    { identifier, cardinality: 'single', 'base-type': 'float', 'normal-maximum': most },
+    element('qti-default-value', {}, element('qti-value', {}, String(start))),
+  );
+}
