@@ -7,27 +7,18 @@ import { calculation, type Step } from '../calculation.js';
 import { angle, optional, whole } from '../quantity.js';
 import { remembered } from '../remembered.js';
 import { divisions, ratio } from './givens.js';
-import { reasonFor } from './slip-in-words.js';
-
-interface DiagnoseGiven {
-  readonly divisions: number;
-  readonly ratio: number;
-  readonly circle: number;
-  readonly intendedHoles: number;
-  readonly teethCut?: number | undefined;
-  readonly closingGapAngle?: number | undefined;
-}
+import { type Meant, reasonFor } from './slip-in-words.js';
 
 const everyMove = derived('every movement of whole spaces tried, the wheel cut space by space and looked at');
 
-const trial = remembered((g: DiagnoseGiven) =>
+const trial = remembered((g: Meant) =>
   g.teethCut === undefined ? gapByTrial(g, g.closingGapAngle ?? 0) : countByTrial(g, g.teethCut),
 );
 
 const teethCut = whole('T', 'teeth that come round', 2, 20_000);
 const closingGapAngle = angle('G', 'gap left after the last move, below 0 run past', -360, 360);
 
-function readings(g: DiagnoseGiven): Diagnosis[] {
+function readings(g: Meant): Diagnosis[] {
   const full = g.ratio * g.circle;
   const meant = { divisions: g.divisions, full, intended: g.intendedHoles };
   return g.teethCut === undefined
@@ -60,7 +51,7 @@ const given = {
 };
 
 /** From the gap to the move, or to the one slip j that is left when equal moves are taken off; then the teeth. */
-function byGap(g: DiagnoseGiven, found: Diagnosed): Step[] {
+function byGap(g: Meant, found: Diagnosed): Step[] {
   const gap = Math.round(((found.closingGapAngle ?? 0) * g.ratio * g.circle) / 360);
   const seen = {
     say: `The ${gap < 0 ? 'overlap' : 'gap'}, to the nearest space, is ${counted(Math.abs(gap), 'space')} of the crank.`,

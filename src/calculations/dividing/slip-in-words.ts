@@ -1,7 +1,7 @@
 import { counted } from '../../units/words.js';
 
 /** A wheel that was meant, the circle it was cut on, and what was seen of it. */
-interface Meant {
+export interface Meant {
   readonly divisions: number;
   readonly ratio: number;
   readonly circle: number;

@@ -1,4 +1,4 @@
-import { cuttingTime } from '../../geometry/setting-up/time.js';
+import { type Cuts, cuttingTime } from '../../geometry/setting-up/time.js';
 import { derived } from '../../handbook/record.js';
 import { minutesByCounting } from '../../handbook/setting-up/minutes.js';
 import { calculation, type Slip } from '../calculation.js';
@@ -7,22 +7,12 @@ import { toldApart } from '../slips.js';
 
 const minutes = (symbol: string, name: string) => ({ symbol, unit: 'min', name });
 
-interface TimeGiven {
-  readonly teeth: number;
-  readonly travel: number;
-  readonly feedPerMin: number;
-  readonly returnMinutes: number;
-  readonly indexMinutes: number;
-  readonly passes: number;
-  readonly blanks: number;
-}
-
-const counted = (g: TimeGiven): number =>
+const counted = (g: Cuts): number =>
   minutesByCounting(g.teeth, g.passes, g.travel / g.feedPerMin, g.returnMinutes, g.indexMinutes);
 
 const source = derived('minutes added cut by cut: cut, bring back, index');
 /** A hundred thousand sums may each be out in the last bit. */
-const within = (g: TimeGiven): number => 1e-9 * Math.max(1, counted(g));
+const within = (g: Cuts): number => 1e-9 * Math.max(1, counted(g));
 
 const slips: Readonly<Record<string, Slip>> = {
   oneRound: {

@@ -47,19 +47,6 @@ export function halfAngleOf(space: SpaceSizes): (radius: number) => number {
   };
 }
 
-/** Width of a space across its middle line at a height above its bottom, at its two walls: by bisection on the radius. */
-export function widthAtHeight(space: SpaceSizes, height: number): number {
-  const half = halfAngleOf(space);
-  const level = space.rootRadius + height;
-  let [low, high] = [level, 2 * level];
-  for (let step = 0; step < 60; step++) {
-    const middle = (low + high) / 2;
-    if (middle * Math.cos(half(middle)) < level) low = middle;
-    else high = middle;
-  }
-  return 2 * low * Math.sin(half(low));
-}
-
 /** Area of a space up to a radius about the wheel's axis, mm²: thin rings added up, Simpson's rule stretch by stretch. */
 export function areaOfSpace(space: SpaceSizes, rim: number): number {
   const half = halfAngleOf(space);

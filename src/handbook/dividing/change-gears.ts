@@ -27,9 +27,8 @@ const rows = [
   { wheels: 4, way: 'opposite', idlers: 1 },
 ] as const;
 
-/** Idle wheels for a train of so many wheels; the approximate count above the one wanted turns the plate with the crank. */
+/** Idle wheels for a train of so many wheels; the approximate count above the one wanted turns the plate with the crank.
+ * Brown & Sharpe, Practical Treatise on Milling, p. 57, for the rows of 1 and 2 idlers. */
 export function idlersByTable(wheels: number, more: boolean): number | undefined {
   return rows.find((row) => row.wheels === wheels && (row.way === 'same') === more)?.idlers;
 }
-
-export const idlersSource: Citation = { work: 'treatise-milling', at: 'p. 57, rows of 1 and 2 idlers' };
