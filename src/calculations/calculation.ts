@@ -1,5 +1,6 @@
 import type { FormulaId } from '../handbook/formulas.js';
 import type { Citation } from '../handbook/record.js';
+import type { WrongCut } from './cutting/given.js';
 import type { Quantities, ValuesOf } from './quantity.js';
 
 /** One value a calculation finds. */
@@ -60,6 +61,10 @@ export interface Calculation<G extends Quantities = Quantities, F = Record<strin
   readonly slips?:
     | Readonly<Record<string, Slip>>
     | ((given: ValuesOf<G>, found: F) => Readonly<Record<string, Slip>>);
+  /** By found value: the wheel that is cut with another one in its place; none where that makes no wheel to show. */
+  readonly cutWrong?: {
+    readonly [K in keyof F & string]?: (given: ValuesOf<G>, found: F, wrong: number) => WrongCut | undefined;
+  };
 }
 
 /** Declares a calculation; only ties the types together. */

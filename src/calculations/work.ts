@@ -1,4 +1,3 @@
-import { isDeepStrictEqual } from 'node:util';
 import { DisagreementError } from '../diagnostics/errors.js';
 import { evaluateFormula, plainFormula, symbolsOf, withNumbers } from '../formula/formula.js';
 import { formulas } from '../handbook/formulas.js';
@@ -162,7 +161,7 @@ function handbookValue(proof: AnyProof, given: Values, scope: Readonly<Record<st
 /** Numbers may differ by the allowance; lists and records are compared part by part; all else must be the same. */
 function agrees(a: unknown, b: unknown, within: number): boolean {
   if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= within || Object.is(a, b);
-  if (within === 0 || !isParted(a) || !isParted(b)) return isDeepStrictEqual(a, b);
+  if (!isParted(a) || !isParted(b)) return a === b;
   const keys = Object.keys(a);
   return (
     Array.isArray(a) === Array.isArray(b) &&

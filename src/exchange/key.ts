@@ -6,6 +6,7 @@ import { type PortablePart, type PortableProblem, portableProblem } from '../she
 import { plainStep } from '../sheets/portable-step.js';
 import { letterOf, marksOf } from '../sheets/problem-view.js';
 import type { Key } from './key-schema.js';
+import { shownOnce, stepOnce } from './once.js';
 import { rangeOf } from './range.js';
 import { release } from './release.js';
 import { valuesGiven } from './values-given.js';
@@ -19,7 +20,8 @@ type KeyPart = KeyProblem['parts'][number];
  *
  * @throws {ContentError} for a problem whose words cannot be set
  */
-export function keyOf({ head, variant, learner, lessons }: ProblemSheet, style: SheetStyle): Key {
+export function keyOf(sheet: ProblemSheet, style: SheetStyle): Key {
+  const { head, variant, version, learner, lessons } = sheet;
   const faults = new Faults();
   const key: Key = {
     format: 'benchleaf-key-1',
@@ -27,6 +29,7 @@ export function keyOf({ head, variant, learner, lessons }: ProblemSheet, style: 
     ...head,
     units: style.units,
     variant,
+    ...(version === undefined ? {} : { version }),
     ...(learner === undefined ? {} : { learner }),
     lessons: lessons.map((one) => lessonOf(one, style, faults)),
   };
@@ -47,13 +50,15 @@ function lessonOf({ lesson, problems }: LessonProblems, style: SheetStyle, fault
     title,
     problems: problems.map((problem, at) => {
       const place = { folder: '', name: problem.name };
-      const words = portableProblem(lesson, problem, { style, place }, faults);
-      return problemOf(problem, `${number ?? 1}.${at + 1}`, words);
+      const wordsOf = (one: Problem) => portableProblem(lesson, shownOnce(one), { style, place }, faults);
+      return problemOf(problem, `${number ?? 1}.${at + 1}`, wordsOf);
     }),
   };
 }
 
-function problemOf(problem: Problem, number: string, { ask, parts }: PortableProblem): KeyProblem {
+function problemOf(problem: Problem, number: string, wordsOf: (one: Problem) => PortableProblem): KeyProblem {
+  const { ask, parts } = wordsOf(problem);
+  const { example } = problem;
   return {
     name: problem.name,
     number,
@@ -61,30 +66,45 @@ function problemOf(problem: Problem, number: string, { ask, parts }: PortablePro
     question: ask.plain,
     marks: marksOf(problem),
     values: valuesGiven(problem),
+    ...(example === undefined ? {} : { example: exampleOf(example, wordsOf(example)) }),
     parts: parts.map((asked, at) => partOf(problem.parts[at] as Part, letterOf(at, problem), asked)),
   };
 }
 
-function partOf(part: Part, letter: string, { plain, options }: PortablePart): KeyPart {
-  const { unit, answer, accepted, expects, marks, method, slips, checks, follows = [] } = part;
-  const range = rangeOf(expects);
+function exampleOf(example: Problem, { ask, parts }: PortableProblem): NonNullable<KeyProblem['example']> {
+  return {
+    question: ask.plain,
+    values: valuesGiven(example),
+    parts: parts.map((asked, at) => workedOf(example.parts[at] as Part, letterOf(at, example), asked)),
+  };
+}
+
+function workedOf({ answer, method }: Part, letter: string, { plain, options }: PortablePart) {
   return {
     letter,
     question: plain,
     options: options.map((one) => ({ letter: one.letter, text: one.plain })),
-    unit,
     answer,
+    method: method.map(stepOf),
+  };
+}
+
+function partOf(part: Part, letter: string, asked: PortablePart): KeyPart {
+  const { unit, accepted, expects, marks, slips, checks, follows = [] } = part;
+  const range = rangeOf(expects);
+  return {
+    ...workedOf(part, letter, asked),
+    unit,
     accepted,
     ...(range === undefined ? {} : { range }),
     expects: expects as KeyPart['expects'],
     marks: [...marks],
-    method: method.map(stepOf),
-    slips: [...slips],
+    slips: slips.map(({ cut: _, ...slip }) => slip),
     follows: [...follows],
     checks: [...checks],
   };
 }
 
 function stepOf(step: WorkingStep): KeyPart['method'][number] {
-  return 'say' in step ? step : { ...step, line: plainStep(step) };
+  return 'say' in step ? step : { ...step, line: plainStep(stepOnce(step)) };
 }

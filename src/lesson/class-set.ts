@@ -1,10 +1,11 @@
 import { hash32 } from '../problems/chance.js';
 import { codeFor } from '../problems/code.js';
 import { drawProblem, type Setting } from '../problems/draw.js';
+import { keyOf } from '../problems/kind.js';
 import type { Problem } from '../problems/problem.js';
-import { keyOf } from '../problems/schema.js';
 import type { Side } from '../problems/unfair.js';
 import { located } from './faults.js';
+import type { Lesson } from './lesson.js';
 import type { PreparedLesson } from './prepare.js';
 
 /**
@@ -14,6 +15,22 @@ import type { PreparedLesson } from './prepare.js';
  * @throws {ContentError} a kind that has no fair values within its ranges
  */
 export function problemsOf({ lesson, source }: PreparedLesson, code: string, setting: Setting): Problem[] {
+  return drawKinds(lesson, code, setting, (key, work) => located(['problems', key], source, work));
+}
+
+/**
+ * The same for a lesson whose text is not at hand.
+ *
+ * @param lesson its name, and all its kinds of problem or all those with one key
+ * @param around does the work on the kinds with a key; it may tell where a fault of it stands
+ * @throws {Fault} a kind that has no fair values within its ranges
+ */
+export function drawKinds(
+  lesson: Pick<Lesson, 'name' | 'problems'>,
+  code: string,
+  setting: Setting,
+  around: (key: string, work: () => Problem) => Problem = (_, work) => work(),
+): Problem[] {
   const half = sideOf(code);
   const drawn: Problem[] = [];
   for (const kind of lesson.problems) {
@@ -22,7 +39,7 @@ export function problemsOf({ lesson, source }: PreparedLesson, code: string, set
     const before = drawn
       .filter((one) => keyOf(one) === key)
       .flatMap((one) => [one, ...(one.example ? [one.example] : [])]);
-    const one = located(['problems', key], source, () => {
+    const one = around(key, () => {
       const asked = drawProblem(kind, seed, setting, { half, unlike: before });
       if (kind.fade !== 'worked') return asked;
       const example = drawProblem(kind, `${seed}/example`, setting, { half, unlike: [...before, asked] });

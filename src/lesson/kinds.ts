@@ -1,4 +1,5 @@
-import { fadeStages, type ProblemDeclaration, type ProblemKind } from '../problems/schema.js';
+import { fadeStages, type ProblemKind } from '../problems/kind.js';
+import type { ProblemDeclaration } from '../problems/schema.js';
 import type { FrontMatter } from './schema.js';
 
 /**

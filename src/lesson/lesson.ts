@@ -1,6 +1,6 @@
 import type { WorkingStep } from '../calculations/working.js';
+import type { ProblemKind } from '../problems/kind.js';
 import type { CheckLine, Values } from '../problems/problem.js';
-import type { ProblemKind } from '../problems/schema.js';
 
 /** A lesson that has been read and checked, for one kit and one system of units. */
 export interface Lesson {

@@ -1,8 +1,8 @@
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { factsOf } from '../kit/facts.js';
 import { drawProblem, type Setting } from '../problems/draw.js';
+import { keyOf } from '../problems/kind.js';
 import type { Problem } from '../problems/problem.js';
-import { keyOf } from '../problems/schema.js';
 import { BARE, runWorkings } from '../problems/workings.js';
 import type { Path } from '../reading/places.js';
 import { cautions } from './cautions.js';

@@ -64,7 +64,7 @@ export function readLesson(text: string, file: string): LessonSource {
 }
 
 /** Every text of a problem that may have `{{…}}` in it, with its place. */
-function textsOf({ ask, parts = [], works, estimate }: ProblemDeclaration) {
+export function textsOf({ ask, parts = [], works, estimate }: ProblemDeclaration) {
   const estimates = [{ estimate, path: [] as PropertyKey[] }].concat(
     parts.map((part, at) => ({ estimate: part.estimate, path: ['parts', at] })),
   );

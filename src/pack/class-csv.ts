@@ -1,10 +1,6 @@
+import { asText, csv } from '../exchange/csv.js';
 import type { ClassSet } from '../sheets/class-model.js';
 import { markGroups, possibleIn } from '../sheets/mark-columns.js';
-
-/** By this a spreadsheet knows that the file is UTF-8. */
-const MARK = '\uFEFF';
-/** With one of these in front a cell would be worked out as a formula. */
-const FORMULA = /^[\s\u00A0]*[=+\-@＝＋－＠\t\r]/;
 
 /**
  * The mark sheet of a class for a spreadsheet: a line for each learner, a column for each letter of each problem with
@@ -35,14 +31,5 @@ export function marksCsv({ lessons, lines }: ClassSet): string {
       '',
     ]),
   ];
-  return MARK + rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('');
-}
-
-/** What looks like a formula gets an apostrophe in front, by which a spreadsheet takes it as it stands. */
-function asText(text: string): string {
-  return FORMULA.test(text) ? `'${text}` : text;
-}
-
-function cell(text: string): string {
-  return /[",;\r\n]|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return csv(rows);
 }

@@ -1,6 +1,7 @@
 import { learnerCodes, problemsOf } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
 import type { Setting } from '../problems/draw.js';
+import { printedVariant } from '../problems/variant.js';
 import { classLine } from '../sheets/class-line.js';
 import type { ClassLine } from '../sheets/class-model.js';
 import type { LessonProblems, ProblemSheet, SheetHead, SheetStyle } from '../sheets/model.js';
@@ -8,7 +9,6 @@ import type { UnitSystem } from '../units/format.js';
 import { fileName } from './file-name.js';
 import type { Learner } from './learners.js';
 import { inSeats } from './seats.js';
-import { printedVariant } from './variant.js';
 
 /** One sheet, its problems drawn when they are wanted. */
 export interface Sheet {

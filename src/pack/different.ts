@@ -3,7 +3,7 @@ import { located } from '../lesson/faults.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
 import { countProblems } from '../problems/different.js';
 import type { Setting } from '../problems/draw.js';
-import { keyOf } from '../problems/schema.js';
+import { keyOf } from '../problems/kind.js';
 
 /** A class has about so many learners, who should not share a problem. */
 const CLASS = 30;

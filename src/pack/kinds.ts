@@ -6,6 +6,8 @@ export const kinds = {
   cards: 'shop cards for the bench, one for each job of the course',
   grid: 'a key to the whole class: every learner’s answers on a page or two; with --learners or --versions',
   marks: 'a mark sheet for the class, and the same for a spreadsheet; with --learners or --versions',
+  practice:
+    'pages to practise on, without a network: an index and a page a lesson; only when it is asked for',
   qti: 'the problems for another program: a package of QTI 3.0; only when it is asked for',
 } as const;
 
@@ -15,7 +17,7 @@ export type Kind = keyof typeof kinds;
 export const kindNames = Object.keys(kinds) as Kind[];
 
 /** Kinds of which nothing is printed: they are made only when they are asked for, and need no browser. */
-export const unprinted: ReadonlySet<Kind> = new Set(['qti']);
+export const unprinted: ReadonlySet<Kind> = new Set(['practice', 'qti']);
 
 /** Kinds that are about a class as a whole: they need a list of learners, or versions. */
 export const classKinds: readonly Kind[] = ['grid', 'marks'];

@@ -35,3 +35,11 @@ export function columnsOf(first: Row | undefined): { readonly columns: Columns; 
   const bare = found.length === 0 && cells.filter((cell) => cell !== '').length <= 1;
   return { columns: bare ? { name: 0 } : columns, from: 0 };
 }
+
+/** Columns with the heading of one that is read: which of the two holds, nobody can say. */
+export function repeatedIn(first: Row | undefined, columns: Columns): readonly number[] {
+  const cells = (first?.cells ?? []).map(heading);
+  return Object.values(columns)
+    .map((at) => cells.indexOf(cells[at] ?? '', at + 1))
+    .filter((again) => again >= 0);
+}

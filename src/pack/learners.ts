@@ -1,9 +1,9 @@
 import { ContentError, type Diagnostic, type Position } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/suggest.js';
-import { missingGlyphs } from '../sheets/glyphs.js';
+import { missingGlyphs, named } from '../sheets/glyphs.js';
 import type { SheetStyle } from '../sheets/model.js';
 import type { UnitSystem } from '../units/format.js';
-import { columnsOf, heading, NAME_HEADINGS } from './learner-columns.js';
+import { columnsOf, heading, NAME_HEADINGS, repeatedIn } from './learner-columns.js';
 import { straysIn } from './learner-strays.js';
 import { allowed, type Choice, chosen, PRINT, UNITS } from './learner-values.js';
 import { readListText, shownAs } from './list-text.js';
@@ -25,8 +25,10 @@ const MOST_LEARNERS = 10_000;
 const LONGEST_NAME = 80;
 const LONGEST_SEAT = 12;
 const SEPARATORS = [',', ';', '\t'];
-/** Control characters, and those that turn the direction of the text after them. */
-const UNPRINTABLE = /[\p{Cc}\u2028-\u202E\u2066-\u2069]/u;
+/** Control characters, and those that turn letters round. */
+const UNPRINTABLE = /[\p{Cc}\u2028\u2029\u202D\u202E]/u;
+/** Marks that only tell which way a text runs: they come along with a copied name, and a page has its own. */
+const WAYMARKS = /[\u061C\u200E\u200F\u202A-\u202C\u2066-\u2069]/g;
 
 /**
  * Reads a list of learners as a spreadsheet saves it: separated by commas, semicolons or tabs, with a column
@@ -36,7 +38,7 @@ const UNPRINTABLE = /[\p{Cc}\u2028-\u202E\u2066-\u2069]/u;
  *   {ContentError} with every fault and its place
  */
 export function readLearners(file: string): Learner[] {
-  const text = readListText(file, 'learners');
+  const text = readListText(file, 'learners').replace(WAYMARKS, '');
   const { rows, strayQuotes } = readRows(text, separatorOf(text), MOST_LEARNERS + 2);
   const faults: Diagnostic[] = [];
   const fault = (what: string, message: string, start: Position, ...hints: string[]) =>
@@ -56,6 +58,10 @@ export function readLearners(file: string): Learner[] {
   else if (rows.length <= from && faults.length === 0)
     fault('none', 'there is no learner in this list', top, 'Write one name on each line.');
 
+  for (const at of from === 1 ? repeatedIn(rows[0], columns) : []) {
+    const called = JSON.stringify((rows[0]?.cells[at] ?? '').trim());
+    fault('column', `there is a column ${called} already`, rows[0]?.place(at) ?? top, 'Take one of them out.');
+  }
   for (const { at, heading: called, means } of from === 1 ? straysIn(rows, columns) : []) {
     const message = `is the column ${JSON.stringify(called.trim())} what they have for ${means}?`;
     fault('column', message, rows[0]?.place(at) ?? top, `Call it ${means}, or take it out.`);
@@ -133,9 +139,11 @@ function adviceOn(cells: readonly string[]): string[] {
 
 function whyNot(what: string, text: string, most: number): string | undefined {
   if (text === '') return `the ${what} is missing`;
-  if (UNPRINTABLE.test(text)) return `the ${what} holds a character that cannot be printed`;
+  const [unprintable] = UNPRINTABLE.exec(text) ?? [];
+  if (unprintable !== undefined)
+    return `the ${what} holds a character that cannot be printed: ${named(unprintable)}`;
   const [missing] = missingGlyphs(text);
-  if (missing !== undefined) return `no typeface here has the character “${missing}”`;
+  if (missing !== undefined) return `no typeface here has the character ${named(missing)}`;
   const length = [...text].length;
   return length > most ? `the ${what} has ${length} characters; ${most} at most` : undefined;
 }

@@ -7,6 +7,7 @@ import type { Kit } from '../kit/schema.js';
 import { standingCode } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
 import type { Setting } from '../problems/draw.js';
+import { agreedUnits, readVariant } from '../problems/variant.js';
 import { answerKeyHtml } from '../sheets/answer-key.js';
 import { handoutHtml } from '../sheets/handout.js';
 import type { SheetHead, SheetStyle } from '../sheets/model.js';
@@ -21,7 +22,7 @@ import type { Job } from './job.js';
 import { classKinds, type Kind, printedKinds } from './kinds.js';
 import { readLearners } from './learners.js';
 import { Gathering, openLessons, shown } from './lessons.js';
-import { agreedUnits, readVariant } from './variant.js';
+import { practiceDocuments } from './practice-documents.js';
 
 /** What is to be made of a course: whose numbers, on which paper. */
 export interface Order {
@@ -131,10 +132,12 @@ export function planOf(order: Order): Plan {
         html: () => shopCardHtml(card, style),
       });
     }
+  if (asked && only.has('practice'))
+    documents.push(...practiceDocuments(course, lessons, { head, variant, setting }));
   const wanted = documents.filter(({ kind }) => only.has(kind));
   if (wanted.length === 0)
     throw new CommandError('there is nothing to make', [
-      'Problems, keys and qti need a lesson with problems; cards need a course with jobs.',
+      'Problems, keys, practice and qti need a lesson with problems; cards need a course with jobs.',
     ]);
   return { variant, documents: wanted };
 }

@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import { CommandError } from '../diagnostics/errors.js';
 import { hash32 } from './chance.js';
 
@@ -26,7 +25,7 @@ export function codeFor(text: string): string {
 
 /** A variant code that nobody has had: for fresh numbers. */
 export function freshCode(): string {
-  return codeFor(randomUUID());
+  return codeFor(String(globalThis.crypto.getRandomValues(new Uint32Array(4))));
 }
 
 /**

@@ -1,6 +1,6 @@
 import { chanceFrom } from './chance.js';
 import { drawnValues, isFair, type Setting } from './draw.js';
-import type { ProblemKind } from './schema.js';
+import type { ProblemKind } from './kind.js';
 
 /** Where there are no more ways than this to choose the values, all are tried. */
 const MOST_WAYS = 400;

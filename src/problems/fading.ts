@@ -1,6 +1,6 @@
 import { type FormulaStep, leftSide, type WorkingStep } from '../calculations/working.js';
 import type { Expected } from './expected.js';
-import type { FadeStage } from './schema.js';
+import type { FadeStage } from './kind.js';
 import type { Shown, ShownLine } from './shown.js';
 import type { Source } from './subject.js';
 

@@ -1,3 +1,4 @@
+import type { WrongCut } from '../calculations/cutting/given.js';
 import type { WorkingStep } from '../calculations/working.js';
 import type { Expected } from './expected.js';
 import type { Shown } from './shown.js';
@@ -79,6 +80,8 @@ export interface SlipLine {
   readonly says: string;
   /** What it gives as a number in the unit beside the box; for a move of the crank, spaces on the first circle. */
   readonly shown?: number;
+  /** The wheel that is cut with it, where it makes one. */
+  readonly cut?: WrongCut;
 }
 
 /** The second route's word on an answer. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { fadeStages } from './kind.js';
 import { parseRange } from './range.js';
 
 /** A value as a lesson's author writes it: a number, text with or without a unit, true or false, or a list. */
@@ -127,9 +128,6 @@ const part = z.strictObject({ ...asked, ask: text });
 /** One line of what is printed, made wrong. */
 const error = z.strictObject({ of: valueName, formula, says: text });
 
-/** How much of its working a problem is printed with, from all of it to none. */
-export const fadeStages = ['worked', 'one blank', 'last steps blank', 'bare'] as const;
-
 /** One kind of problem, as a lesson's front matter declares it. */
 export const problemSchema = z
   .strictObject({
@@ -170,17 +168,3 @@ export const problemSchema = z
 export type ProblemDeclaration = z.output<typeof problemSchema>;
 export type WorkingDeclaration = z.output<typeof workingSchema>;
 export type PartDeclaration = z.output<typeof part>;
-
-export type FadeStage = (typeof fadeStages)[number];
-
-/** A kind of problem with its key in the lesson. */
-export interface ProblemKind {
-  /** Its key; where it is asked several times, with the time after it: `blank.2`. */
-  readonly name: string;
-  readonly declared: ProblemDeclaration;
-  /** How much of the working is printed with it; `bare` where this is left out. */
-  readonly fade?: FadeStage;
-}
-
-/** The key in the lesson of a kind, or of a problem that was drawn. */
-export const keyOf = ({ name }: { readonly name: string }): string => name.split('.')[0] ?? name;

@@ -1,3 +1,4 @@
+import type { WrongCut } from '../calculations/cutting/given.js';
 import { isMoves } from '../calculations/moves.js';
 import { NoValueError } from '../formula/formula.js';
 import type { UnitSystem } from '../units/format.js';
@@ -7,7 +8,7 @@ import { Names } from './names.js';
 import type { SlipLine } from './problem.js';
 import type { PartDeclaration } from './schema.js';
 import { inWords, measureOf } from './show.js';
-import type { Subject } from './subject.js';
+import type { Source, Subject } from './subject.js';
 
 interface DeclaredSlip {
   readonly formula: string;
@@ -49,7 +50,9 @@ export function slipsOf(
       const gives = answer.write(value);
       if (NOTHING.test(gives) && !NOTHING.test(answer.text)) return []; // nobody writes down nought
       const teeth = makes === undefined ? '' : ` ${teethMade(known.evaluate(makes), system)}`;
-      return [{ id, value, line: { gives, says: says + teeth, shown: measure.shown(value) } }];
+      const cut = from.kind === 'found' ? cutWrong(from, value) : undefined;
+      const line = { gives, says: says + teeth, shown: measure.shown(value), ...(cut ? { cut } : {}) };
+      return [{ id, value, line }];
     } catch (error) {
       if (error instanceof NoValueError) return [];
       throw error;
@@ -65,9 +68,16 @@ export function slipsOf(
   ];
 }
 
+/** The wheel that is cut with a wrong value in place of the one found. */
+function cutWrong({ full, key }: Extract<Source, { kind: 'found' }>, wrong: number): WrongCut | undefined {
+  return full.calculation.cutWrong?.[key]?.(full.values as never, full.found, wrong);
+}
+
 /** What the wheel would show. */
 function teethMade(teeth: number, system: UnitSystem): string {
-  return Math.abs(teeth - Math.round(teeth)) < 1e-9
-    ? `The wheel would come out even, with ${Math.round(teeth)} teeth: count them.`
-    : `The wheel would close at ${inWords(Number(teeth.toFixed(1)), '', system)} teeth: the last one is spoilt.`;
+  if (Math.abs(teeth - Math.round(teeth)) < 1e-9)
+    return `The wheel would come out even, with ${Math.round(teeth)} teeth: count them.`;
+  // 6.97 teeth are not 7: that would be a sound wheel.
+  const told = [1, 2, 3].map((places) => Number(teeth.toFixed(places))).find((one) => !Number.isInteger(one));
+  return `The wheel would close at ${inWords(told ?? teeth, '', system)} teeth: the last one is spoilt.`;
 }

@@ -1,7 +1,7 @@
-import Handlebars from 'handlebars';
+import type { TemplateDelegate } from 'handlebars';
 import type { Values } from '../problems/problem.js';
 import { type Faults, offsetOf, type Written } from './fault.js';
-import { type Filling, helpers } from './helpers.js';
+import type { Filling } from './helpers.js';
 import type { SheetStyle } from './model.js';
 
 /** What is put in for `{{worked}}`, `{{figure}}` and `{{problems}}`: HTML, or undefined after a fault. */
@@ -20,23 +20,24 @@ export interface Filled {
   readonly blocks: readonly string[];
 }
 
+/** A text with `{{…}}` as a template. @throws {Error} one that Handlebars cannot read */
+export type Templates = (text: string) => TemplateDelegate;
+
+/** What a text is filled by. */
+export interface Filler {
+  readonly templates: Templates;
+  readonly blocks?: Blocks;
+  readonly faults: Faults;
+}
+
 /** Marks a placeholder; nobody's text may hold them. */
 export const MARKS = { open: '\uE000', close: '\uE001' } as const;
-
-const handlebars = Handlebars.create();
-for (const [name, helper] of Object.entries(helpers)) handlebars.registerHelper(name, helper);
-const KNOWN = Object.fromEntries(Object.keys(helpers).map((name) => [name, true]));
-/** Of Handlebars' own only `if` and `unless` are for lessons. */
-const REFUSED = { each: false, with: false, log: false, lookup: false };
-
-/** Lessons and problems have a few hundred texts; a shop full of courses may have more. */
-const MOST_KEPT = 2000;
-const kept = new Map<string, Handlebars.TemplateDelegate>();
 
 /**
  * Puts the values into a text with `{{…}}`.
  *
  * @param values what the text may name; plain data
+ * @param templates makes a template of a text
  * @param blocks makes the blocks; none in a text that has none
  * @param faults gathers what is wrong, with its place
  */
@@ -44,7 +45,7 @@ export function fillTemplate(
   written: Written,
   values: Values,
   style: SheetStyle,
-  { blocks, faults }: { readonly blocks?: Blocks; readonly faults: Faults },
+  { templates, blocks, faults }: Filler,
 ): Filled {
   const { text } = written;
   if (!text.includes('{{')) return { text: unmarked(text), blocks: [] };
@@ -76,7 +77,7 @@ export function fillTemplate(
     },
   };
   try {
-    const filled = templateOf(unmarked(text))(values, { data: { filling } });
+    const filled = templates(unmarked(text))(values, { data: { filling } });
     return { text: filled, blocks: made };
   } catch (error) {
     const { message, lineNumber, column = 0 } = error as Error & { lineNumber?: number; column?: number };
@@ -97,41 +98,5 @@ export function fillTemplate(
   }
 }
 
-function templateOf(text: string): Handlebars.TemplateDelegate {
-  const known = kept.get(text);
-  if (known) return known;
-  if (kept.size >= MOST_KEPT) kept.clear();
-  const tree = handlebars.parse(text);
-  new ShowBareNames().accept(tree);
-  const template = handlebars.compile(tree, {
-    noEscape: true, // Markdown comes after this, and escapes
-    knownHelpersOnly: true,
-    knownHelpers: { ...KNOWN, ...REFUSED } as unknown as CompileOptions['knownHelpers'] & object,
-  });
-  kept.set(text, template);
-  return template;
-}
-
-/** `{{teeth}}` becomes `{{shown teeth}}`, so that a count, a word, true and false all print as a reader expects. */
-class ShowBareNames extends Handlebars.Visitor {
-  override MustacheStatement(statement: hbs.AST.MustacheStatement): void {
-    const { path, params, loc } = statement;
-    if (
-      path.type !== 'PathExpression' ||
-      params.length > 0 ||
-      Object.hasOwn(KNOWN, (path as hbs.AST.PathExpression).original)
-    )
-      return;
-    statement.params = [path];
-    statement.path = {
-      type: 'PathExpression',
-      data: false,
-      depth: 0,
-      parts: ['shown'],
-      original: 'shown',
-      loc,
-    } as hbs.AST.PathExpression;
-  }
-}
-
-const unmarked = (text: string): string => text.replace(/[\uE000\uE001]/g, '\uFFFD');
+/** A text that holds no marks of placeholders, as its template is made of it. */
+export const unmarked = (text: string): string => text.replace(/[\uE000\uE001]/g, '\uFFFD');

@@ -1,5 +1,5 @@
 import { exampleKey, type Lesson } from '../lesson/lesson.js';
-import type { ProblemKind } from '../problems/schema.js';
+import type { ProblemKind } from '../problems/kind.js';
 import { counted } from '../units/words.js';
 import { checkViews } from './check-view.js';
 import { figureBlock } from './figure-block.js';

@@ -1,13 +1,9 @@
-import MarkdownIt, { type MarkdownIt as Markdown } from 'markdown-it';
-import { numberTex } from '../formula/tex.js';
 import type { Values } from '../problems/problem.js';
 import type { Faults, Written } from './fault.js';
 import { type Blocks, fillTemplate } from './fill.js';
-import type { MathsOutput } from './maths.js';
-import { type MathsContext, mathsRules } from './maths-rule.js';
+import { lessonMarkdown, mathsContext } from './lesson-markdown.js';
 import type { SheetStyle } from './model.js';
-import { placeholderRule } from './placeholder-rule.js';
-import { inWords } from './words.js';
+import { textTemplates } from './text-templates.js';
 
 /** What a text is set with. */
 export interface TextContext {
@@ -15,14 +11,6 @@ export interface TextContext {
   readonly style: SheetStyle;
   readonly blocks?: Blocks;
   readonly faults: Faults;
-}
-
-/** The Markdown of lessons: no HTML of the author's, no links, no pictures. */
-export function lessonMarkdown(output: MathsOutput): Markdown {
-  return new MarkdownIt({ html: false, linkify: false, typographer: false, xhtmlOut: output === 'mathml' })
-    .use(mathsRules, output)
-    .use(placeholderRule)
-    .disable(['link', 'image', 'autolink', 'reference', 'html_block', 'html_inline']);
 }
 
 const markdown = lessonMarkdown('html');
@@ -36,35 +24,9 @@ markdown.renderer.rules.text = (tokens, at) =>
 
 /** An author's text as HTML: values first, then Markdown, and blocks put in for their placeholders. */
 export function setText(written: Written, context: TextContext): string {
-  const { text, blocks } = fillTemplate(written, context.values, context.style, context);
+  const { text, blocks } = fillTemplate(written, context.values, context.style, {
+    ...context,
+    templates: textTemplates,
+  });
   return markdown.render(text, { blocks, maths: mathsContext(written, context) });
-}
-
-/** What a formula in an author's text may ask. */
-export function mathsContext(written: Written, { values, faults }: TextContext): MathsContext {
-  return {
-    value: (name) => {
-      const value = name.split('.').reduce<unknown>(own, values);
-      return typeof value === 'number' || typeof value === 'string' ? numberTex(inWords(value)) : undefined;
-    },
-    fault: (source, position, length, message, hint) => {
-      const { start, whole } = findIn(written.text, source);
-      faults.add('tex', written, start + (whole ? position : 0), whole ? length : 1, message, hint);
-    },
-  };
-}
-
-/** A formula holds no `{{`, so it stands in the author's text as it does after filling, or at least its start does. */
-function findIn(text: string, source: string): { readonly start: number; readonly whole: boolean } {
-  for (let kept = source.length; kept > 0; kept--) {
-    const start = text.indexOf(source.slice(0, kept));
-    if (start >= 0) return { start, whole: kept === source.length };
-  }
-  return { start: 0, whole: false };
-}
-
-function own(value: unknown, key: string): unknown {
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, key)
-    ? (value as Record<string, unknown>)[key]
-    : undefined;
 }

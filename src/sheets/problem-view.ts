@@ -1,29 +1,13 @@
+export { LEVELS, letterOf, marksIn, marksOf } from './problem-marks.js';
+
 import type { Lesson } from '../lesson/lesson.js';
-import type { Mark, Option, Part, Problem } from '../problems/problem.js';
+import type { Option, Part, Problem } from '../problems/problem.js';
 import type { Faults, Written } from './fault.js';
 import { figureBlock } from './figure-block.js';
 import type { Blocks } from './fill.js';
 import { noteGlyphsIn } from './glyphs.js';
 import { setText } from './markdown.js';
 import type { SheetStyle } from './model.js';
-
-/** What a learner is told of a problem's kind; the plain ones need no word. */
-export const LEVELS = { a: '', b: '', c: 'two steps', d: 'think first' } as const;
-
-/** `M1` is one mark. */
-export function marksIn(marks: readonly Mark[]): number {
-  return marks.reduce((sum, { code }) => sum + Number(/\d+$/.exec(code)?.[0] ?? 1), 0);
-}
-
-/** All the marks of a problem. */
-export function marksOf({ parts }: Problem): number {
-  return parts.reduce((sum, part) => sum + marksIn(part.marks), 0);
-}
-
-/** `(a)` before a part of several. */
-export function letterOf(place: number, { parts }: Problem): string {
-  return parts.length > 1 ? `(${String.fromCharCode(97 + place)})` : '';
-}
 
 /** A part with its words as HTML. */
 export interface AskedPart {
@@ -45,13 +29,22 @@ export function askedOf(
   noteGlyphsIn([texts, Object.values(values).filter(isText)], aboutOf(lesson, problem), faults);
   const set = setterOf(lesson, problem, style, faults);
   return {
-    ask: set(ask),
+    ask: withBlanks(set(ask)),
     parts: parts.map((part) => ({
       part,
-      asked: set(part.ask),
+      asked: withBlanks(set(part.ask)),
       options: (part.options ?? []).map(({ letter, text }) => ({ letter, text: set(text) })),
     })),
   };
+}
+
+const BLANK = '<span class="blank gap" role="img" aria-label="blank"></span>';
+
+/** Four low lines in a text are a gap to be filled: it is made wide enough to write in. */
+function withBlanks(html: string): string {
+  return html.replace(/(=?) _{4,}/g, (_, equals) =>
+    equals ? `<span class="whole">= ${BLANK}</span>` : ` ${BLANK}`,
+  );
 }
 
 /** Sets the texts of a problem, its values in. */
@@ -79,10 +72,13 @@ export function aboutOf({ file }: Lesson, { name }: Problem): Pick<Written, 'fil
   return { file, about: `problem ${name}` };
 }
 
+/** Width of the column for a problem's number, in ems: its figures stand beside that. */
+const NUMBERED = 3.2;
+
 /** A problem may have a figure; what is worked or numbered belongs in the lesson. */
 function blocksFor(style: SheetStyle): Blocks {
   return {
-    figure: (name, given, fail) => figureBlock(name, given, { number: '', style, fail }),
+    figure: (name, given, fail) => figureBlock(name, given, { number: '', style, fail, inset: NUMBERED }),
     worked: (_, __, fail) =>
       fail('a problem may not show a working', 'Ask for it, or show it in the lesson.'),
     problems: (fail) => fail('problems stand in the lesson', 'Take it out.'),

@@ -1,12 +1,15 @@
 import { texSides } from '../formula/tex.js';
 import type { Shown, ShownLine } from '../problems/shown.js';
-import { setOwnMaths } from './maths.js';
+import { type MathsOutput, setOwnMaths } from './maths.js';
 
 /** A piece of a line: words, a formula as HTML, or a blank to be written on. */
-interface Piece {
+export interface Piece {
   readonly words?: string;
   readonly html?: string;
   readonly blank?: 'short' | 'long';
+  /** It and the piece that closes what it opens are kept in one line. */
+  readonly opens?: boolean;
+  readonly closes?: boolean;
 }
 
 /** A working with its blanks, or a table, as its template wants it. */
@@ -17,49 +20,55 @@ export interface ShownView {
 }
 
 /** What a problem prints of a working or a table. */
-export function shownView(shown: Shown): ShownView {
+export function shownView(shown: Shown, output: MathsOutput = 'html'): ShownView {
   if (shown.kind === 'table') return { heads: shown.heads, rows: shown.rows };
   return {
     lines: shown.lines.map((line, at) => ({
       number: shown.numbered ? String(at + 1) : '',
-      pieces: piecesOf(line),
+      pieces: piecesOf(line, output),
     })),
   };
 }
 
-function piecesOf(line: ShownLine): Piece[] {
-  if ('say' in line)
-    return [
-      ...(line.say === '' ? [] : [{ words: line.say }]),
-      ...(line.blank ? [{ blank: 'long' } as const] : []),
-    ];
-  const { left, formula, numbers, result } = line;
-  const equals: Piece = { html: setOwnMaths('=') };
-  const start: Piece[] = left === '' ? [] : [{ html: setOwnMaths(leftTex(left, formula)) }];
+function piecesOf(line: ShownLine, output: MathsOutput): Piece[] {
+  if ('say' in line) return line.blank ? toFill(line.say) : [{ words: line.say }];
+  const { left, formula, result } = line;
+  const equals: Piece = { html: setOwnMaths('=', 'inline', output), opens: true };
+  const start: Piece[] = left === '' ? [] : [{ html: setOwnMaths(leftTex(left, formula), 'inline', output) }];
   const end: Piece =
     result === undefined ? { blank: formula === undefined ? 'long' : 'short' } : { words: result };
-  return joined([...start, ...middleOf(formula, numbers, result), end], equals);
+  return joined([...start, ...middleOf(line, output), end], equals);
+}
+
+/** Words with a blank after them, which takes its equals sign along. */
+function toFill(say: string): Piece[] {
+  const words = say.replace(/\s*=$/, '');
+  const blank: Piece = { blank: 'long' };
+  return words === say
+    ? [{ words }, blank]
+    : [{ words }, { words: '=', opens: true }, { ...blank, closes: true }];
 }
 
 /** The rule, and the numbers in it; a blank for the numbers where the result is left out as well. */
 function middleOf(
-  formula: string | undefined,
-  numbers: Readonly<Record<string, string>> | undefined,
-  result: string | undefined,
+  { formula, numbers, result }: Exclude<ShownLine, { readonly say: string }>,
+  output: MathsOutput,
 ): Piece[] {
   if (formula === undefined) return [];
   const rule = texSides(formula).right;
   if (numbers === undefined)
     return [
-      { html: setOwnMaths(rule, 'line') },
+      { html: setOwnMaths(rule, 'line', output) },
       ...(result === undefined ? [{ blank: 'short' } as const] : []),
     ];
   const withNumbers = texSides(formula, numbers).right;
-  return [...new Set([rule, withNumbers])].map((tex) => ({ html: setOwnMaths(tex, 'line') }));
+  // `spaces = 8 = 8` says no more than `spaces = 8`.
+  const right = new Set(withNumbers === result ? [rule] : [rule, withNumbers]);
+  return [...right].map((tex) => ({ html: setOwnMaths(tex, 'line', output) }));
 }
 
 const leftTex = (left: string, formula: string | undefined): string =>
   texSides(formula ?? `${left} = 0`).left ?? '';
 
 const joined = (pieces: readonly Piece[], between: Piece): Piece[] =>
-  pieces.flatMap((piece, at) => (at === 0 ? [piece] : [between, piece]));
+  pieces.flatMap((piece, at) => (at === 0 ? [piece] : [between, { ...piece, closes: true }]));

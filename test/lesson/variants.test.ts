@@ -6,7 +6,7 @@ import { problemsOf } from '../../src/lesson/class-set.js';
 import { prepareLesson } from '../../src/lesson/prepare.js';
 import { readLesson } from '../../src/lesson/source.js';
 import type { Part } from '../../src/problems/problem.js';
-import { keyOf } from '../../src/problems/schema.js';
+import { keyOf } from '../../src/problems/kind.js';
 
 const kits = openKits(['lessons/kits/harrow-lane.yaml', 'lessons/kits/mill-yard.yaml']) as [Kit, Kit];
 const lessons = readdirSync('lessons').filter((name) => /^\d\d-/.test(name));

@@ -2,8 +2,9 @@ import { openKits } from '../../src/kit/open.js';
 import type { Kit } from '../../src/kit/schema.js';
 import { drawProblem, type Wish } from '../../src/problems/draw.js';
 import { Fault } from '../../src/problems/fault.js';
+import type { ProblemKind } from '../../src/problems/kind.js';
 import type { Part, Problem } from '../../src/problems/problem.js';
-import { type ProblemKind, problemSchema } from '../../src/problems/schema.js';
+import { problemSchema } from '../../src/problems/schema.js';
 
 export const [metric, inch] = openKits(['lessons/kits/harrow-lane.yaml', 'lessons/kits/mill-yard.yaml']) as [
   Kit,

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Faults, type Written } from '../../src/sheets/fault.js';
 import { fillTemplate } from '../../src/sheets/fill.js';
 import type { SheetStyle } from '../../src/sheets/model.js';
+import { textTemplates } from '../../src/sheets/text-templates.js';
 import { complaints } from './faulty.js';
 
 const metric: SheetStyle = { paper: 'a4', units: 'mm', print: 'plain' };
@@ -40,7 +41,7 @@ const written = (text: string): Written => ({ file: 'lesson.md', text, line: 10,
 
 function fill(text: string, style = metric): string {
   const faults = new Faults();
-  const filled = fillTemplate(written(text), values, style, { faults });
+  const filled = fillTemplate(written(text), values, style, { templates: textTemplates, faults });
   faults.demandNone();
   return filled.text.replaceAll('\u202F', '_');
 }
@@ -80,7 +81,10 @@ describe('values in a text', () => {
 
   it('keeps a value that looks like a template as it is', () => {
     const faults = new Faults();
-    const { text } = fillTemplate(written('{{word}}'), { word: '}} {{teeth}} <b>' }, metric, { faults });
+    const { text } = fillTemplate(written('{{word}}'), { word: '}} {{teeth}} <b>' }, metric, {
+      templates: textTemplates,
+      faults,
+    });
     expect(text).toBe('}} {{teeth}} <b>');
   });
 });
@@ -95,7 +99,11 @@ describe('blocks in a text', () => {
   it('leaves a placeholder of one line for each, so that the lines below stay where they are', () => {
     const text =
       'one\n\n{{worked "wheel"}}\n\n{{figure "blank" teeth=teeth caption="a | b"}}\n\n{{problems}}\nend';
-    const filled = fillTemplate(written(text), values, metric, { blocks, faults: new Faults() });
+    const filled = fillTemplate(written(text), values, metric, {
+      templates: textTemplates,
+      blocks,
+      faults: new Faults(),
+    });
     expect(filled.text.split('\n')).toHaveLength(text.split('\n').length);
     expect(filled.text).not.toContain('<');
     expect(filled.blocks).toEqual([
@@ -108,6 +116,7 @@ describe('blocks in a text', () => {
   it('takes nobody’s word for a placeholder', () => {
     const filled = fillTemplate(written('\uE0000\uE001 {{teeth}}'), values, metric, {
       blocks,
+      templates: textTemplates,
       faults: new Faults(),
     });
     expect(filled.text).toBe('\uFFFD0\uFFFD 60');

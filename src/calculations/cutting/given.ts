@@ -39,3 +39,6 @@ export interface Given {
   readonly cutterModule?: number | undefined;
   readonly blankDiameter?: number | undefined;
 }
+
+/** A wheel with something wrong, as `cut.simulate` is given it. */
+export type WrongCut = Pick<Given, 'teeth' | 'leaves' | 'module'> & Partial<Given>;

@@ -6,6 +6,9 @@ import { byTrial, type IndexGiven, noCircle, possibleByTrial, trial } from './by
 import { circles, divisions, possible, ratio, reason, turns } from './givens.js';
 import { turnsForOne } from './turns-in-words.js';
 
+/** Arc seconds. */
+const TURN = 1_296_000;
+
 export const simple = calculation({
   name: 'dividing.simple',
   title: 'Simple indexing',
@@ -31,6 +34,17 @@ export const simple = calculation({
     },
   ],
   working: (g, found) => [{ say: turnsForOne(g.divisions, g.ratio) }, ...movesOf(g, found)],
+  cutWrong: {
+    // Spaces on the first circle that serves. The module is only the scale of the drawing.
+    settings: (g, { turns, settings: [first] }, wrong) =>
+      first && {
+        teeth: g.divisions,
+        leaves: 8,
+        module: 0.8,
+        stepErrorArcSeconds:
+          TURN * ((turns * first.circle + wrong) / (g.ratio * first.circle) - 1 / g.divisions),
+      },
+  },
 });
 
 interface Found {

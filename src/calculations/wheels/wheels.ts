@@ -5,6 +5,7 @@ import type { Citation } from '../../handbook/record.js';
 import { addendumByFixedPoint } from '../../handbook/wheels/addendum.js';
 import { wheelColumns } from '../../handbook/wheels/tooth-tables.js';
 import { calculation } from '../calculation.js';
+import type { WrongCut } from '../cutting/given.js';
 import { mm } from '../found.js';
 import { choice, optional, orElse } from '../quantity.js';
 import { leaves, module, table, teeth } from './gearing.js';
@@ -59,6 +60,22 @@ function printed(g: {
   readonly depthForm: WheelForm;
 }) {
   return wheelColumns(g.depthForm, g.teeth, g.convention === 'leaves' ? g.leaves : undefined);
+}
+
+/** A wheel with something wrong; for a pinion of 8 where none is given. The round-bottom form has no face to cut with. */
+function cutWith(
+  {
+    teeth,
+    leaves = 8,
+    module,
+    depthForm,
+  }: Omit<WrongCut, 'leaves' | 'depthForm'> & {
+    readonly leaves?: number | undefined;
+    readonly depthForm: WheelForm;
+  },
+  wrong: Pick<WrongCut, 'blankDiameter' | 'depthError'>,
+): WrongCut | undefined {
+  return depthForm === '3.00' ? undefined : { teeth, leaves, module, depthForm, ...wrong };
 }
 
 /** The trade convention is printed in the table; by leaf count the addendum comes from the article instead. */
@@ -220,6 +237,13 @@ export const wheelBlank = calculation({
       says: 'That is the module alone; the depth is its form’s figure times the module.',
     },
   }),
+  cutWrong: {
+    // The cutter is set in from the blank’s own edge, so its root circle is as far out as the blank.
+    outsideDiameter: (g, { outsideDiameter }, wrong) =>
+      cutWith(g, { blankDiameter: wrong, depthError: (outsideDiameter - wrong) / 2 }),
+    depthOfCut: (g, { depthOfCut, outsideDiameter }, wrong) =>
+      cutWith(g, { blankDiameter: outsideDiameter, depthError: wrong - depthOfCut }),
+  },
 });
 
 export const centreDistance = calculation({

@@ -36,5 +36,7 @@ function numberLike(expects: ExpectedNumber): string {
       : `one number, such as ${like('24.5', '36.5')}`;
   if (unit === 'in') return `one size, such as ${like('1.234', '2.345')} in or 1 3/8 in`;
   if (unit === '°') return `one angle, such as ${like('12.5', '34.5')}° or 12° 30′`;
-  return `one number, such as ${like('12.3', '45.6')} ${unit}`;
+  return step === 0
+    ? `one whole number, such as ${like('24', '36')} ${unit}`
+    : `one number, such as ${like('12.3', '45.6')} ${unit}`;
 }

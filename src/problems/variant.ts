@@ -1,6 +1,6 @@
 import { CommandError } from '../diagnostics/errors.js';
-import { readCode } from '../problems/code.js';
 import type { UnitSystem } from '../units/format.js';
+import { readCode } from './code.js';
 
 /** What makes a sheet's numbers again, but for the lessons and the kit. */
 export interface Variant {

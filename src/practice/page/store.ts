@@ -1,0 +1,38 @@
+import type { PracticeLesson } from '../practice-lesson.js';
+import { begun, type Progress, readProgress } from '../progress.js';
+
+/** The learner's progress, in this browser and nowhere else. */
+export class Store {
+  readonly #key: string;
+  #progress: Progress;
+  /** Whether the browser lets the page keep anything. */
+  kept = true;
+
+  constructor({ course, name, code, units }: PracticeLesson) {
+    this.#key = `benchleaf practice ${course}/${name}`;
+    this.#progress = this.#read() ?? begun(code, units);
+  }
+
+  get progress(): Progress {
+    return this.#progress;
+  }
+
+  set progress(progress: Progress) {
+    this.#progress = progress;
+    try {
+      localStorage.setItem(this.#key, JSON.stringify(progress));
+      this.kept = true;
+    } catch {
+      this.kept = false; // a private window, or a full disk: the page works all the same
+    }
+  }
+
+  #read(): Progress | undefined {
+    try {
+      return readProgress(localStorage.getItem(this.#key) ?? '');
+    } catch {
+      this.kept = false;
+      return undefined;
+    }
+  }
+}
