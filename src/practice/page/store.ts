@@ -1,3 +1,4 @@
+import { hash32 } from '../../problems/chance.js';
 import type { PracticeLesson } from '../practice-lesson.js';
 import { begun, type Progress, readProgress } from '../progress.js';
 
@@ -8,8 +9,9 @@ export class Store {
   /** Whether the browser lets the page keep anything. */
   kept = true;
 
-  constructor({ course, name, code, units }: PracticeLesson) {
-    this.#key = `benchleaf practice ${course}/${name}`;
+  constructor({ course, name, code, units, kit, problems }: PracticeLesson) {
+    // Where the lesson or the workshop has changed, what was answered was answered to something else.
+    this.#key = `benchleaf practice ${course}/${name} ${hash32(JSON.stringify([kit, problems]))}`;
     this.#progress = this.#read() ?? begun(code, units);
   }
 
