@@ -60,7 +60,12 @@ export function readLearners(file: string): Learner[] {
 
   for (const at of from === 1 ? repeatedIn(rows[0], columns) : []) {
     const called = JSON.stringify((rows[0]?.cells[at] ?? '').trim());
-    fault('column', `there is a column ${called} already`, rows[0]?.place(at) ?? top, 'Take one of them out.');
+    fault(
+      'column',
+      `there is a column ${called} already`,
+      rows[0]?.place(at) ?? top,
+      'Take one of them out.',
+    );
   }
   for (const { at, heading: called, means } of from === 1 ? straysIn(rows, columns) : []) {
     const message = `is the column ${JSON.stringify(called.trim())} what they have for ${means}?`;

@@ -33,7 +33,7 @@ const text: readonly Face[] = [
   ...sourceFaces(FIGURES, 'source-sans-3', 600, false),
 ];
 
-/** Signs that the text faces lack, from faces that have them. */
+/** Signs and letters that the text faces lack, from faces that have them. */
 const SIGNS: readonly { readonly file: FontFile; readonly range: string }[] = [
   // → √ ∞ ∠ ≈ ≤ ≥
   { file: katexFont('KaTeX_Main-Regular'), range: 'U+2192,U+221A,U+221E,U+2220,U+2248,U+2264-2265' },
@@ -41,6 +41,16 @@ const SIGNS: readonly { readonly file: FontFile; readonly range: string }[] = [
   {
     file: packaged('@fontsource/noto-sans-symbols', 'noto-sans-symbols-symbols-400-normal'),
     range: 'U+2300',
+  },
+  // Names that are written from right to left.
+  {
+    file: packaged('@fontsource/noto-sans-hebrew', 'noto-sans-hebrew-hebrew-400-normal'),
+    range: 'U+0591-05C7,U+05D0-05EA,U+05EF-05F4',
+  },
+  // With the marks that part and join letters, and Allah in one sign; not with marks that turn text round.
+  {
+    file: packaged('@fontsource/noto-sans-arabic', 'noto-sans-arabic-arabic-400-normal'),
+    range: 'U+0606-061B,U+061D-06DC,U+06DE-06FF,U+0750-077F,U+200C-200D,U+FDF2',
   },
   // ≠ ✓
   { file: packaged('@fontsource/noto-sans-math', 'noto-sans-math-latin-400-normal'), range: 'U+2260,U+2713' },

@@ -29,7 +29,7 @@ export function demandGlyphs(data: unknown): void {
 export function noteGlyphs(written: Written, faults: Faults): void {
   for (const missing of missingGlyphs(written.text)) {
     const at = written.text.indexOf(missing);
-    const message = `no typeface here has the character “${missing}” (${code(missing)})`;
+    const message = `no typeface here has the character ${named(missing)}`;
     faults.add('glyph', written, at, missing.length, message, 'Write another character, or the word for it.');
   }
 }
@@ -51,7 +51,10 @@ function* textsIn(data: unknown): Generator<string> {
     for (const value of data instanceof Map ? data.values() : Object.values(data)) yield* textsIn(value);
 }
 
-const accepted = (missing: string): string =>
-  `text without “${missing}” (${code(missing)}), which no typeface here has`;
-const code = (mark: string): string =>
-  `U+${(mark.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+const accepted = (missing: string): string => `text without ${named(missing)}, which no typeface here has`;
+
+/** A character with its code, `“漢” (U+6F22)`; the code alone of one that is not seen, or moves what is. */
+export function named(mark: string): string {
+  const code = (mark.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
+  return /[\p{C}\p{Z}]/u.test(mark) ? `U+${code}` : `“${mark}” (U+${code})`;
+}

@@ -1,4 +1,5 @@
 import { classSettingOf } from './class-setting.js';
+import { codePicture } from './code-mark.js';
 import { cssString, shortened } from './css-string.js';
 import type { SheetHead, SheetStyle } from './model.js';
 import { settingOf } from './setting.js';
@@ -19,17 +20,19 @@ export interface Page {
   readonly head: SheetHead;
   /** Bottom left: on a problem sheet, whose it is. */
   readonly foot: string;
+  /** A variant that stands at the foot of every page as a QR code as well. */
+  readonly code?: string;
   readonly parts: readonly Part[];
   readonly body: string;
 }
 
 /** The whole HTML of a document; all that it refers to is `benchleaf.css`, in its own folder. */
-export function pageHtml({ kind, title, style, head, foot, parts, body }: Page): string {
-  const { paper, print } = style;
+export function pageHtml(page: Page): string {
+  const { kind, title, style, body } = page;
   const html = render('page', {
     title,
-    classes: `${kind} ${print} ${paper}`,
-    css: [paperCss(kind, style), runningHeads(head, foot, parts, print)].join('\n'),
+    classes: `${kind} ${style.print} ${style.paper}`,
+    css: [paperCss(kind, style), runningHeads(page)].join('\n'),
     body: withFractions(body),
   });
   // The faces have no narrow space, but theirs is a fifth of an em wide: what ISO 80000-1 asks before a unit.
@@ -55,30 +58,26 @@ function paperCss(kind: Page['kind'], style: SheetStyle): string {
     : `@page { size: ${style.paper === 'a4' ? 'A4' : 'letter'}; margin: ${margin}; } body { width: ${maxWidth}mm; }`;
 }
 
-/** Size of the running heads, and the letters that they have room for: course, foot, title. */
-const HEADS = {
-  plain: { size: '9pt', course: 44, foot: 80, title: 64 },
-  large: { size: '14pt', course: 28, foot: 52, title: 40 },
-} as const;
+/** Size of the running heads, pt, and what each may fill of the text's width; the style sheet gives a little more. */
+const HEADS = { points: { plain: 9, large: 14 }, title: 0.6, course: 0.36, foot: 0.73 } as const;
+const MM_PER_POINT = 25.4 / 72;
 
-function runningHeads(
-  { course }: SheetHead,
-  foot: string,
-  parts: readonly Part[],
-  print: SheetStyle['print'],
-): string {
-  const most = HEADS[print];
+function runningHeads({ kind, style, head: { course }, foot, code, parts }: Page): string {
+  const width = kind === 'class' ? classSettingOf(style).width : settingOf(style).maxWidth;
+  const points = HEADS.points[style.print];
   const box = (place: string, content: string) =>
-    `@${place} { font-size: ${most.size}; content: ${content}; }`;
-  const string = (text: string, letters: number) => cssString(shortened(text, letters));
+    `@${place} { font-size: ${points}pt; content: ${content}; }`;
+  const string = (text: string, share: number) =>
+    cssString(shortened(text, share * width, points * MM_PER_POINT));
   const all = [
-    box('top-right', string(course, most.course)),
-    box('bottom-left', string(foot, most.foot)),
+    box('top-right', string(course, HEADS.course)),
+    box('bottom-left', string(foot, HEADS.foot)),
     box('bottom-right', '"page " counter(page) " of " counter(pages)'),
+    ...(code ? [`@bottom-right-corner { content: ${codePicture(code)}; }`] : []),
   ];
   const each = parts.map(
     ({ page, head }) =>
-      `@page ${page} { ${box('top-left', string(head, most.title))} } .${page} { page: ${page}; }`,
+      `@page ${page} { ${box('top-left', string(head, HEADS.title))} } .${page} { page: ${page}; }`,
   );
   return parts.length === 0 ? '' : [`@page { ${all.join(' ')} }`, ...each].join('\n');
 }

@@ -5,11 +5,13 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { make } from '../../src/pack/make.js';
 import { fingerprint } from '../print/fingerprint.js';
 import { AWKWARD, orderOf, writeClass } from './class-order.js';
+import { lettersOf, rightToLeftTexts, runsRightToLeft } from './right-to-left.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-class-make-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const RIGHT_TO_LEFT = /[\p{Script=Hebrew}\p{Script=Arabic}]/u;
+/** The faces that sheets come with: no other may be asked for, nor for what cannot be seen. */
+const OURS = /^(SourceSerif4-\S+|SourceSans3\S*|KaTeX_\S+|NotoSans(Symbols|Math|Arabic|HebrewThin)-Regular)$/;
 
 describe('a class of thirty', () => {
   it('is printed from its list: a sheet each, the keys, the grid and the mark sheet', {
@@ -38,20 +40,28 @@ describe('a class of thirty', () => {
     expect(readdirSync(join(out, 'problems'))).toHaveLength(30);
 
     const spaceless = (text: string) => text.normalize('NFC').replace(/\s/g, '');
-    const grid = spaceless((await fingerprint(join(out, 'class-grid.pdf'))).text.join(''));
-    const marks = spaceless((await fingerprint(join(out, 'mark-sheet.pdf'))).text.join(''));
-    // What runs from right to left comes out of a PDF in the order it is drawn.
-    for (const name of AWKWARD.filter((one) => !RIGHT_TO_LEFT.test(one))) {
-      expect(grid).toContain(spaceless(name));
-      expect(marks).toContain(spaceless(name));
+    const turned = AWKWARD.filter(runsRightToLeft);
+    expect(turned).toHaveLength(4);
+    for (const whole of ['class-grid.pdf', 'mark-sheet.pdf']) {
+      const text = spaceless((await fingerprint(join(out, whole))).text.join(''));
+      for (const name of AWKWARD.filter((one) => !runsRightToLeft(one)))
+        expect(text).toContain(spaceless(name));
+      const lines = rightToLeftTexts(join(out, whole)).flat();
+      for (const name of turned) expect(lines).toContain(lettersOf(name));
     }
-    // Half the sheets have their code looked at, on every page.
-    for (const { file, variant = '', learner = '' } of documents.filter(
-      ({ kind }, at) => kind === 'problems' && at % 2 === 0,
-    )) {
-      const { text } = await fingerprint(file);
+    for (const { kind, file, variant = '', learner = '' } of documents) {
+      if (learner === '' || !file.endsWith('.pdf')) continue;
+      const { text, fonts } = await fingerprint(file);
+      for (const font of fonts) expect(font).toMatch(OURS);
       for (const page of text) expect(page).toContain(`Variant ${variant}`);
-      if (!RIGHT_TO_LEFT.test(learner)) expect(spaceless(text[0] ?? '')).toContain(spaceless(learner));
+      if (!runsRightToLeft(learner)) {
+        expect(spaceless(text[0] ?? '')).toContain(spaceless(learner));
+        continue;
+      }
+      // At the top of the first page, and at the foot of every one.
+      const pages = rightToLeftTexts(file);
+      const found = pages.map((lines) => lines.filter((line) => line === lettersOf(learner)).length);
+      expect({ kind, found }).toEqual({ kind, found: pages.map((_, at) => (at === 0 ? 2 : 1)) });
     }
   });
 });

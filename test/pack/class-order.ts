@@ -23,17 +23,17 @@ export const AWKWARD: readonly string[] = [
   'Maximiliana Wilhelmina Constantia Featherstonehaugh-Cholmondeley-Marjoribanks III',
   '../../etc/passwd',
   'CON',
-  'nul.txt',
+  'علی‌زاده، مریم',
   '...',
   'A/B\\C:D*E?F',
   '<b>Bold</b> & Co.',
   '{{name}}',
   '$(reboot)',
-  'Ø',
-  '1',
+  'מרדכי (מוטי) בן־גוריון',
+  'שרה כהן',
   '½',
   'Ångström Ærø Þór',
-  'x',
+  'فاطمة الزهراء',
 ].map((name) => [...name].slice(0, 80).join(''));
 
 const KIT = 'lessons/kits/harrow-lane.yaml';

@@ -7,6 +7,7 @@ import type { Key } from '../../src/exchange/key-schema.js';
 import type { Document } from '../../src/pack/plan.js';
 import { AWKWARD, dataOf, documentsOf, htmlOf, orderOf, writeClass } from './class-order.js';
 import { tablesOf, textOf } from './class-page.js';
+import { runsRightToLeft } from './right-to-left.js';
 
 const LESSONS = ['06-blank-and-pinion-sizes', '16-simple-indexing'];
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-class-set-'));
@@ -69,6 +70,19 @@ describe('a class of thirty with awkward names', () => {
     );
     expect(page).not.toContain('<b>Bold');
     expect(textOf(/<p class="name-line">[^]*?<\/p>/.exec(page)?.[0] ?? '')).toContain('<b>Bold</b> & Co.');
+  });
+
+  it('lets no name turn round what stands beside it', () => {
+    const pages = documents.filter((one) => 'html' in one);
+    const turned = pages.filter(({ learner = '' }) => runsRightToLeft(learner));
+    expect(turned).toHaveLength(4 * 2);
+    for (const page of [...turned, find('class-grid.pdf'), find('mark-sheet.pdf')]) {
+      const html = htmlOf(page);
+      expect(runsRightToLeft(html)).toBe(true);
+      const apart = html.replace(/<bdi>[^<]*<\/bdi>|\\2068 [^"]*\\2069 /g, '');
+      expect(runsRightToLeft(apart)).toBe(false);
+      expect(html).not.toMatch(/\p{Bidi_Control}/u);
+    }
   });
 });
 

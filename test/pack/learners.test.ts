@@ -71,7 +71,33 @@ describe('readLearners(file) reads what spreadsheets and editors write', () => {
       'Robert "Bob" Hill',
     ]));
 
-  it('reads 10,000', () => expect(names(`name\n${'Ada\n'.repeat(10_000)}`)).toHaveLength(10_000));
+  it('reads a name that is written from right to left, as it is typed', () =>
+    expect(names('name\nשרה כהן\n"علی\u200Cزاده، مریم"\nמרדכי (מוטי) בן־גוריון\n')).toEqual([
+      'שרה כהן',
+      'علی\u200Cزاده، مریم',
+      'מרדכי (מוטי) בן־גוריון',
+    ]));
+
+  it('drops the marks of direction that come along with a copied name, wherever they stand', () =>
+    expect(
+      read(
+        '\u200Fname,\u200Eseat,print\n\u202Bשרה כהן\u202C\u200F,\u200E12\u200E,\u2067large\u2069\n\u061Cفاطمة,,\n',
+      ),
+    ).toEqual([
+      { name: 'שרה כהן', row: 2, seat: '12', print: 'large' },
+      { name: 'فاطمة', row: 3 },
+    ]));
+
+  it.each([
+    ['of commas', '"', ','],
+    ['of tabs, as UTF-16', '', '\t'],
+  ])('reads 10,000, with blank rows between: a file %s', (_, quote, by) => {
+    const rows = Array.from({ length: 10_000 }, (_, at) => `${at + 1}${by}${quote}שרה כהן${quote}\r\n`);
+    const text = `seat${by}name\r\n${rows.join(`${by}\r\n\r\n`)}`;
+    const learners = read(by === '\t' ? utf16(text) : text);
+    expect(learners).toHaveLength(10_000);
+    expect(learners.at(-1)).toEqual({ name: 'שרה כהן', seat: '10000', row: 2 + 9_999 * 3 });
+  });
 });
 
 describe('readLearners(file) points at what is wrong', () => {
@@ -106,7 +132,43 @@ describe('readLearners(file) points at what is wrong', () => {
     [
       'text turned round',
       'name\nAda\u202Enworb\n',
-      'class.csv:2:1: error[learners/name] the name holds a ch',
+      'class.csv:2:1: error[learners/name] the name holds a character that cannot be printed: U+202E',
+    ],
+    [
+      'text turned the other way',
+      'seat,name\n1,\u202Dשרה\n',
+      'class.csv:2:3: error[learners/name] the name holds a character that cannot be printed: U+202D',
+    ],
+    [
+      'a character that is not seen',
+      'name\nAda\uFEFFBrown\n',
+      'class.csv:2:1: error[learners/name] no typeface here has the character U+FEFF',
+    ],
+    [
+      'a column twice',
+      'name,seat,Name\nAda,1,Ben\n',
+      'class.csv:1:11: error[learners/column] there is a column "Name" already',
+    ],
+    [
+      'a column twice that is not the name',
+      'name,print,Print\nAda,,large\n',
+      'class.csv:1:12: error[learners/column] there is a column "Print" already',
+    ],
+    [
+      'an unclosed quotation mark before 10,000 rows',
+      `name,seat\n"Ada,1\n${'Ben,2\n'.repeat(10_000)}`,
+      'class.csv:2:1: error[learners/quote]',
+    ],
+    ['a Hebrew quotation mark inside a cell', 'name\nד"ר כהן\n', 'class.csv:2:2: error[learners/quote]'],
+    [
+      'a Hebrew Windows encoding',
+      Buffer.from([...Buffer.from('name\n'), 0xf9, 0xf8, 0xe4]),
+      'class.csv:2:1: error[learners/encoding]',
+    ],
+    [
+      'an Arabic Windows encoding',
+      Buffer.from([...Buffer.from('name\nA '), 0xc7, 0xe1, 0xda]),
+      'class.csv:2:3: error[learners/encoding]',
     ],
     ['a row after one on two lines', 'name,a\nAda,"x\ny"\n,1\n', 'class.csv:4:1: error[learners/name]'],
     ['too many', `name\n${'Ada\n'.repeat(10_001)}`, 'class.csv:10002:1: error[learners/too-many]'],
@@ -157,6 +219,9 @@ describe('readLearners(file) points at what is wrong', () => {
     expect(printed).not.toContain('\u001B');
   });
 
+  it('leaves alone a column twice that it does not read', () =>
+    expect(names('note,name,note\n1,Ada,2\n')).toEqual(['Ada']));
+
   it('says that there is no such file', () => {
     expect(() => readLearners(join(folder, 'none.csv'))).toThrow(CommandError);
     expect(() => readLearners(folder)).toThrow(/there is no file/);
@@ -170,7 +235,7 @@ describe('readLearners(file), given anything,', () => {
     const started = performance.now();
     try {
       for (const { name, row } of readLearners(file)) {
-        expect(name).toMatch(/^[^\p{Cc}]{1,80}$/u);
+        expect(name).toMatch(/^[^\p{Cc}\u061C\u200E\u200F\u2028-\u202E\u2066-\u2069]{1,80}$/u);
         expect(row).toBeGreaterThan(0);
       }
     } catch (error) {
@@ -201,7 +266,12 @@ describe('readLearners(file), given anything,', () => {
       'Ada',
       ' ',
       'é',
+      'ש',
+      'ع',
       '\u2028',
+      '\u200F',
+      '\u202E',
+      '\u2067',
       '=',
     );
     fc.assert(
@@ -210,7 +280,7 @@ describe('readLearners(file), given anything,', () => {
     );
   });
 
-  it.each(['"', '""', '"a"b', ',', ',"', '\n', 'a"\n', '"a\n', '"a",\n', ';\t,', 'a,', 'é\n'])(
+  it.each(['"', '""', '"a"b', ',', ',"', '\n', 'a"\n', '"a\n', '"a",\n', ';\t,', 'a,', 'é\n', 'name,'])(
     'ends soon with a megabyte of %j',
     (piece) => {
       const whole = piece.repeat(Math.floor(990_000 / Buffer.byteLength(piece)));

@@ -10,19 +10,24 @@ export function coverOf(wanted: Pick<Face, 'family' | 'weight' | 'italic'>): Set
   const cover = new Set<number>();
   for (const { family, weight, italic, file, range } of faces) {
     if (family !== wanted.family || weight !== wanted.weight || italic !== wanted.italic) continue;
-    for (const code of openSync(file.from).characterSet) if (inRange(code, range)) cover.add(code);
+    const asked = range === undefined ? undefined : new Set(codesIn(range));
+    for (const code of charactersOf(file.from)) if (asked?.has(code) ?? true) cover.add(code);
   }
   return cover;
 }
 
-function inRange(code: number, range: string | undefined): boolean {
-  return (
-    range === undefined ||
-    range.split(',').some((piece) => {
-      const [from = '', to = from] = piece.trim().replace('U+', '').split('-');
-      return code >= Number.parseInt(from, 16) && code <= Number.parseInt(to, 16);
-    })
-  );
+/** The code of every character in a font file. */
+export const charactersOf = (path: string): readonly number[] => openSync(path).characterSet;
+
+/** Every code in ranges, written `0020-007E 00A0` or as CSS has them. */
+export function codesIn(ranges: string): number[] {
+  return ranges.split(/[\s,]+/).flatMap((range) => {
+    const [from = 0, to = from] = range
+      .replace('U+', '')
+      .split('-')
+      .map((code) => Number.parseInt(code, 16));
+    return Array.from({ length: to - from + 1 }, (_, i) => from + i);
+  });
 }
 
 /** The faces that texts are set in. */

@@ -2,12 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { FIGURES, faces, TEXT } from '../../src/sheets/faces.js';
 import { covered } from '../../src/sheets/glyph-table.js';
 import { demandGlyphs, missingGlyphs } from '../../src/sheets/glyphs.js';
-import { commonCover, coverOf, textFaces } from './glyph-cover.js';
+import { charactersOf, codesIn, commonCover, coverOf, textFaces } from './glyph-cover.js';
 
-const codes = covered.split(' ').flatMap((range) => {
-  const [from = 0, to = from] = range.split('-').map((code) => Number.parseInt(code, 16));
-  return Array.from({ length: to - from + 1 }, (_, i) => from + i);
-});
+const codes = codesIn(covered);
 
 describe('the table of glyphs', () => {
   it('has just what all the faces have, read from the font files', () =>
@@ -19,6 +16,25 @@ describe('the table of glyphs', () => {
       const cover = coverOf(face);
       for (const code of codes) expect(cover.has(code)).toBe(true);
     }
+  });
+
+  it('asks no face for what it lacks: signs and letters beside those of the text faces', () => {
+    const beside = faces.filter(
+      ({ family, file }) => (family === TEXT || family === FIGURES) && !file.name.startsWith('source-'),
+    );
+    expect(new Set(beside.map(({ file }) => file.name)).size).toBe(5);
+    for (const { file, range } of beside) {
+      const has = new Set(charactersOf(file.from));
+      for (const code of codesIn(range ?? '')) expect(has.has(code)).toBe(true);
+    }
+  });
+
+  it('lacks all that turns text round', () => {
+    const turning = [0x61c, 0x200e, 0x200f, 0x202a, 0x202b, 0x202c, 0x202d, 0x202e].concat(
+      [0x2066, 0x2067, 0x2068, 0x2069],
+      [0x600, 0x605, 0x6dd],
+    );
+    expect(turning.filter((code) => codes.includes(code))).toEqual([]);
   });
 
   it('has every sign that lessons may use', () => {
@@ -33,6 +49,12 @@ describe('the table of glyphs', () => {
     'Ελένη Παπαδοπούλου',
     'Юлия Щербакова',
     'Siân Ó Briain',
+    'שרה בן־דָּוִד',
+    'מוטי ג׳ורג׳',
+    'فاطمة الزهراء',
+    'مُحَمَّد عبدﷲ',
+    'علی\u200Cزاده، گیتی',
+    'پروین شہزاد ٹیپو',
   ])('prints the name %s', (name) => expect(missingGlyphs(name)).toEqual([]));
 
   it('takes an accent that stands apart with its letter', () =>
