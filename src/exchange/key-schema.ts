@@ -55,14 +55,19 @@ const step = z.union([
   }),
 ]);
 
-const part = z.strictObject({
+const asked = {
   letter: text.describe('(a), (b) and so on; empty where there is one part only'),
   question: text.describe('plain text; empty where the problem’s own question asks it'),
   options: z
     .array(z.strictObject({ letter: text, text }))
     .describe('what there is to choose from or to put in order; empty where the answer is written'),
+};
+const worked = { answer: text.describe('as the key prints it'), method: z.array(step) };
+
+const part = z.strictObject({
+  ...asked,
+  ...worked,
   unit: text.describe('what stands beside the answer box'),
-  answer: text.describe('as the key prints it'),
   accepted: text.describe('what is taken as right, in words'),
   range: z
     .strictObject({ from: number, to: number })
@@ -70,7 +75,6 @@ const part = z.strictObject({
     .describe('of a number: the least and the most that are taken, in the unit, once rounded to the step'),
   expects: expected.describe('what an answer is judged by'),
   marks: z.array(z.strictObject({ code: text, for: text })).describe('M method, A accuracy, B independent'),
-  method: z.array(step),
   slips: z.array(
     z.strictObject({
       gives: text,
@@ -94,6 +98,18 @@ const part = z.strictObject({
     .describe('the second route’s word on the answer'),
 });
 
+const values = z
+  .array(z.strictObject({ name: text, drawn: z.json(), told: z.json() }))
+  .describe(
+    'each value given or found: as it was drawn, and rounded as the learner is told it; lengths in mm',
+  );
+
+const example = z.strictObject({
+  question: text.describe('plain text'),
+  values,
+  parts: z.array(z.strictObject({ ...asked, ...worked })).min(1),
+});
+
 const problem = z.strictObject({
   name: text,
   number: text.describe('as on the sheet: 16.2'),
@@ -102,11 +118,10 @@ const problem = z.strictObject({
     .describe('a direct, b rearranged, c in two steps, d choose or diagnose'),
   question: text.describe('plain text; a formula is TeX between $ signs'),
   marks: number,
-  values: z
-    .array(z.strictObject({ name: text, drawn: z.json(), told: z.json() }))
-    .describe(
-      'each value given or found: as it was drawn, and rounded as the learner is told it; lengths in mm',
-    ),
+  values,
+  example: example
+    .optional()
+    .describe('the same problem with other numbers, printed before it with its working'),
   parts: z.array(part).min(1),
 });
 
@@ -119,6 +134,7 @@ export const keySchema = z.strictObject({
   kit: text.describe('the workshop whose equipment the numbers are for'),
   units: z.enum(['mm', 'inch']).describe('of the lengths on the sheet'),
   variant: text.describe('the code that makes the same numbers again'),
+  version: text.optional().describe('A or B, where there are two'),
   learner: text.optional(),
   lessons: z.array(
     z.strictObject({ name: text, number: number.optional(), title: text, problems: z.array(problem) }),

@@ -4,9 +4,8 @@ import { Faults } from '../sheets/fault.js';
 import type { LessonProblems, ProblemSheet, SheetStyle } from '../sheets/model.js';
 import { type PortablePart, type PortableProblem, portableProblem } from '../sheets/portable.js';
 import { plainStep } from '../sheets/portable-step.js';
-import { letterOf, marksOf } from '../sheets/problem-view.js';
+import { letterOf, marksOf } from '../sheets/problem-marks.js';
 import type { Key } from './key-schema.js';
-import { shownOnce, stepOnce } from './once.js';
 import { rangeOf } from './range.js';
 import { release } from './release.js';
 import { valuesGiven } from './values-given.js';
@@ -50,7 +49,7 @@ function lessonOf({ lesson, problems }: LessonProblems, style: SheetStyle, fault
     title,
     problems: problems.map((problem, at) => {
       const place = { folder: '', name: problem.name };
-      const wordsOf = (one: Problem) => portableProblem(lesson, shownOnce(one), { style, place }, faults);
+      const wordsOf = (one: Problem) => portableProblem(lesson, one, { style, place }, faults);
       return problemOf(problem, `${number ?? 1}.${at + 1}`, wordsOf);
     }),
   };
@@ -106,5 +105,5 @@ function partOf(part: Part, letter: string, asked: PortablePart): KeyPart {
 }
 
 function stepOf(step: WorkingStep): KeyPart['method'][number] {
-  return 'say' in step ? step : { ...step, line: plainStep(stepOnce(step)) };
+  return 'say' in step ? step : { ...step, line: plainStep(step) };
 }

@@ -14,8 +14,21 @@ export function shownRows(shown: Shown): readonly (readonly string[])[] {
 
 function lineOf(line: ShownLine): string {
   if ('say' in line) return line.blank ? `${line.say} ${BLANK}` : line.say;
-  const { left, formula, numbers, result = BLANK } = line;
+  const { left, formula, numbers, result } = line;
   const start = formula === undefined ? left : plainFormula(formula);
-  const worked = formula === undefined || numbers === undefined ? [] : [withNumbers(formula, numbers)];
-  return [...[start, ...worked].filter((side) => side !== '').map(readable), result].join(' = ');
+  const sides = [start, ...workedOf(formula, numbers, result)].filter(
+    (side) => side !== '' && side !== result,
+  );
+  return [...sides.map(readable), result ?? BLANK].join(' = ');
+}
+
+/** A formula with its numbers; a blank for them where the result is left out as well. */
+function workedOf(
+  formula: string | undefined,
+  numbers: Readonly<Record<string, string>> | undefined,
+  result: string | undefined,
+): string[] {
+  if (formula === undefined) return [];
+  if (numbers !== undefined) return [withNumbers(formula, numbers)];
+  return result === undefined ? [BLANK] : [];
 }

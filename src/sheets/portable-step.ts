@@ -16,7 +16,7 @@ export const readable = (formula: string): string =>
 export function plainStep(step: WorkingStep): string {
   if ('say' in step) return step.say;
   const [bare, numbers] = [plainFormula(step.formula), withNumbers(step.formula, step.numbers)].map(readable);
-  const same = bare?.slice(bare.indexOf('=') + 1).trim() === numbers;
+  const same = bare?.slice(bare.indexOf('=') + 1).trim() === numbers || numbers === step.result;
   return [bare, ...(same ? [] : [numbers]), step.result].join(' = ');
 }
 
@@ -24,6 +24,7 @@ export function plainStep(step: WorkingStep): string {
 export function mathsStep(step: FormulaStep): { readonly mathml: string; readonly result: string } {
   const { left, right } = texSides(step.formula);
   const numbers = texSides(step.formula, step.numbers).right;
-  const sides = [...(left === undefined ? [] : [left]), right, ...(numbers === right ? [] : [numbers])];
+  const says = numbers !== right && numbers !== step.result;
+  const sides = [...(left === undefined ? [] : [left]), right, ...(says ? [numbers] : [])];
   return { mathml: setOwnMaths(sides.join(' = '), 'line', 'mathml'), result: step.result };
 }

@@ -19,7 +19,7 @@ export interface PortableFigure {
   readonly svg: string;
 }
 
-/** The words of a problem and of its parts, in their order, each with what is printed under it. */
+/** The words of a problem and of its parts, in their order, each with what is printed under it in the plain text. */
 export interface PortableProblem {
   readonly ask: IllustratedText;
   readonly parts: readonly PortablePart[];
@@ -82,20 +82,9 @@ export function portableProblem(
   };
 }
 
-/** A text, and under it what is printed of a working or a table. */
+/** A text, and under it in plain what is printed of a working or a table. */
 function withShown(text: IllustratedText, shown: Shown | undefined): IllustratedText {
   if (!shown) return text;
-  const rows = shownRows(shown);
-  const plain = [text.plain, ...rows.map((cells) => cells.join('; '))]
-    .filter((line) => line !== '')
-    .join('\n');
-  const [heads = [], ...more] = rows.map((cells) => cells.map(escapeHtml));
-  const xhtml =
-    shown.kind === 'table'
-      ? `<table><thead>${row('th', heads)}</thead><tbody>${more.map((cells) => row('td', cells)).join('')}</tbody></table>`
-      : [heads, ...more].map((cells) => `<p>${cells.join('')}</p>`).join('\n');
-  return { ...text, plain, xhtml: `${text.xhtml}\n${xhtml}`.trim() };
+  const rows = shownRows(shown).map((cells) => cells.join('; '));
+  return { ...text, plain: [text.plain, ...rows].filter((line) => line !== '').join('\n') };
 }
-
-const row = (cell: string, cells: readonly string[]): string =>
-  `<tr>${cells.map((text) => `<${cell}>${text}</${cell}>`).join('')}</tr>`;

@@ -1,113 +1,11 @@
 import fc from 'fast-check';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { entryFor } from '../../src/exchange/qti/entries.js';
-import { assessmentItem } from '../../src/exchange/qti/item.js';
-import { impossibleForms, moveForms } from '../../src/exchange/qti/move-forms.js';
-import { qtiFiles } from '../../src/exchange/qti/package.js';
 import type { Expected, ExpectedNumber } from '../../src/problems/expected.js';
 import { judge, takesNumber } from '../../src/problems/judge.js';
-import type { Option, Part, Problem, SlipLine } from '../../src/problems/problem.js';
-import { marksOf } from '../../src/sheets/problem-view.js';
+import { itemFor, itemsFor, scores } from './one-question.js';
 import { correctResponses, respond } from './processor.js';
-import { KITS, sampleSheet, styleIn, UNITS, VARIANT } from './sheets.js';
-import { type Node, named, readXml, textOf } from './xml-reader.js';
-
-const workshops = KITS.flatMap((kit) => UNITS.map((units) => ({ kit, units })));
-
-describe.each(workshops)('the items of the sample course for $kit in $units', ({ kit, units }) => {
-  let items: { problem: Problem; item: Node }[];
-  beforeAll(async () => {
-    const sheet = sampleSheet(kit, units);
-    const files = qtiFiles(sheet, styleIn(units));
-    const asked = sheet.lessons.flatMap(({ problems }, at) =>
-      problems.map((problem) => ({
-        problem,
-        text: files.get(`items/lesson_${at + 1}_${problem.name}_${VARIANT}.xml`) ?? '',
-      })),
-    );
-    const nodes = await readXml(asked.map(({ text }) => text));
-    items = asked.map(({ problem }, place) => ({ problem, item: nodes[place] as Node }));
-  });
-
-  it('give all the marks for the answer that they declare, and show the method', () => {
-    for (const { problem, item } of items) {
-      const { score, feedback, outcomes } = respond(item, correctResponses(item));
-      expect(score, problem.name).toBe(marksOf(problem));
-      expect(outcomes.MAXSCORE).toBe(marksOf(problem));
-      expect(feedback.at(-1)).toContain(problem.parts[0]?.answer);
-      expect(feedback[0]).toMatch(/Right: /);
-    }
-  });
-
-  it('give no mark for no answer', () => {
-    for (const { problem, item } of items) expect(respond(item, {}).score, problem.name).toBe(0);
-  });
-
-  it('know each slip by what it gives, and say what the key says of it', () => {
-    let known = 0;
-    for (const { problem, item } of items)
-      for (const [at, part] of problem.parts.entries())
-        for (const slip of part.slips) {
-          const responses = { ...correctResponses(item), ...typedSlip(part, slip, at + 1) };
-          const { score, feedback } = respond(item, responses);
-          expect(score, `${problem.name} ${slip.gives}`).toBeLessThan(marksOf(problem));
-          expect(feedback.join('\n'), `${problem.name} ${slip.gives}`).toContain(slip.says);
-          known++;
-        }
-    expect(known).toBeGreaterThan(60);
-  });
-});
-
-/** A slip's answer as a learner types it. */
-function typedSlip({ expects }: Part, { gives }: SlipLine, place: number): Record<string, string> {
-  const id = `RESPONSE_${place}`;
-  const plain = gives.replace('−', '-');
-  if (expects.kind === 'order') return { [id]: plain.replaceAll(', ', ',') };
-  if (expects.kind === 'moves' || expects.kind === 'choice') return { [id]: plain };
-  const numbers = plain.match(/-?\d+(?:\.\d+)?/g) ?? [];
-  return expects.kind === 'number' && expects.angle !== undefined
-    ? Object.fromEntries(numbers.map((number, at) => [`${id}_${at + 1}`, number]))
-    : { [id]: numbers[0] ?? '' };
-}
-
-/** Items with one question each, for answers that the sample course does not happen to ask. */
-async function itemsFor(asked: readonly Pick<Part, 'expects' | 'slips' | 'options'>[]): Promise<Node[]> {
-  const texts = asked.map(({ expects, slips, options = [] }) => {
-    const part: Part = {
-      ask: '',
-      unit: '',
-      room: 1,
-      answer: 'the answer',
-      accepted: 'only this',
-      expects,
-      slips,
-      method: [],
-      marks: [{ code: 'A1', for: 'accuracy' }],
-      checks: [],
-    };
-    const problem: Problem = { name: 'one', level: 'a', ask: 'How?', values: {}, drawn: {}, parts: [part] };
-    const words = { xhtml: '<p>How?</p>', plain: 'How?', figures: [] };
-    const optionTexts = options.map(({ letter, text }) => ({
-      letter,
-      xhtml: `<p>${text}</p>`,
-      plain: text,
-      figures: [],
-    }));
-    const name = { identifier: 'one', title: 'One', label: VARIANT };
-    return assessmentItem(name, problem, {
-      ask: words,
-      parts: [{ ...words, xhtml: '', options: optionTexts }],
-    });
-  });
-  return readXml(texts);
-}
-
-const itemFor = async (
-  expects: Expected,
-  slips: readonly SlipLine[] = [],
-  options: readonly Option[] = [],
-): Promise<Node> => (await itemsFor([{ expects, slips, options }]))[0] as Node;
-const scores = (item: Node, text: string): number => respond(item, { RESPONSE_1: text }).score;
+import { type Node, named, textOf } from './xml-reader.js';
 
 describe('a number', () => {
   it('is taken and refused as the judge of the sheets has it, half steps and all', async () => {
@@ -177,6 +75,22 @@ describe('an angle', () => {
   });
 });
 
+it('an angle of the other sign is a slip that is known, its minutes with it', async () => {
+  const expects: ExpectedNumber = {
+    kind: 'number',
+    value: 3 + 5 / 60,
+    unit: '°',
+    step: 1 / 60,
+    within: 1 / 60,
+    angle: 'minute',
+  };
+  const slip = { gives: '−3° 5′', says: 'You turned it the other way.', shown: -(3 + 5 / 60) };
+  const item = await itemFor(expects, [slip]);
+  const { score, feedback } = respond(item, { RESPONSE_1_1: '-3', RESPONSE_1_2: '5' });
+  expect([score, feedback[0]]).toEqual([0, slip.says]);
+  expect(respond(item, { RESPONSE_1_1: '3', RESPONSE_1_2: '5' }).score).toBe(1);
+});
+
 describe('several numbers', () => {
   it('are all wanted, in their order', async () => {
     const each = [0.6, 0.6, 0.1].map(
@@ -189,88 +103,6 @@ describe('several numbers', () => {
     expect(respond(item, typed('0.10', '0.6', '0.6')).score).toBe(0);
     expect(respond(item, typed('0.60', '0.6')).score).toBe(0);
   });
-});
-
-describe('a movement of the crank', () => {
-  const moves = [
-    { holes: 15, circle: 21 },
-    { holes: 35, circle: 49 },
-  ];
-
-  it('is taken as people write it, in capitals and with odd spaces', async () => {
-    const item = await itemFor({ kind: 'moves', turns: 0, moves });
-    const forms = [
-      '15 on 21',
-      '35 on the 49',
-      '15/21',
-      '5/7',
-      '5/7 of a turn',
-      '15 Spaces On The 21-hole Circle',
-      ' 15  on  21 ',
-    ];
-    for (const form of forms) expect(scores(item, form), form).toBe(1);
-    for (const form of ['14 on 21', '21 on 15', '15', '15 on 49', '115 on 21', '15 on 211', 'not possible'])
-      expect(scores(item, form), form).toBe(0);
-  });
-
-  it('has its whole turns', async () => {
-    const item = await itemFor({ kind: 'moves', turns: 3, moves: [{ holes: 3, circle: 39 }] });
-    expect(scores(item, '3 3 on 39')).toBe(0); // nobody can tell it from 33
-    const forms = [
-      '3 whole turns and 3 spaces on the 39-hole circle',
-      '3 and 3 on 39',
-      '3 turns, 3 on 39',
-      '3 + 3/39',
-      '3 1/13',
-      '40/13',
-    ];
-    for (const form of forms) expect(scores(item, form), form).toBe(1);
-    for (const form of ['3 on 39', '33 on 39', '3 turns', '2 and 3 on 39', '3 and 33 on 39'])
-      expect(scores(item, form), form).toBe(0);
-  });
-
-  it('may be whole turns alone, or not possible', async () => {
-    const whole = await itemFor({ kind: 'moves', turns: 2, moves: [{ holes: 0, circle: 15 }] });
-    for (const form of ['2', '2 turns', '2 whole turns', '2 whole turns and no spaces'])
-      expect(scores(whole, form), form).toBe(1);
-    expect(scores(whole, '2 and 1 on 15')).toBe(0);
-    const none = await itemFor({ kind: 'moves', turns: 0, moves: [] });
-    for (const form of ['not possible', 'Not possible', 'impossible'])
-      expect(scores(none, form), form).toBe(1);
-    expect(scores(none, '15 on 21')).toBe(0);
-  });
-
-  it('knows the slip by one space', async () => {
-    const slip = { gives: '16 spaces on the 21-hole circle', says: 'One space too many.', shown: 16 };
-    const item = await itemFor({ kind: 'moves', turns: 0, moves }, [slip]);
-    for (const form of ['16 on 21', '16 spaces on the 21-hole circle', '16/21 of a turn'])
-      expect(respond(item, { RESPONSE_1: form }).feedback[0], form).toBe(slip.says);
-    expect(respond(item, { RESPONSE_1: '17 on 21' }).feedback[0]).not.toBe(slip.says);
-  });
-});
-
-it.each([
-  [0, 15, 21],
-  [3, 3, 39],
-  [1, 1, 28],
-  [2, 0, 15],
-])(
-  'every form of %i turns and %i on %i that is mapped is one that the judge of the sheets takes',
-  (turns, holes, circle) => {
-    const forms = moveForms(turns, { holes, circle });
-    expect(forms.length).toBeGreaterThan(3);
-    const part = {
-      expects: { kind: 'moves', turns, moves: [{ holes, circle }] },
-      slips: [],
-      unit: '',
-    } as const;
-    for (const form of forms) expect(judge(form, part).kind, form).toBe('right');
-  },
-);
-
-it.each(impossibleForms)('%s is not possible, for the judge too', (form) => {
-  const part = { expects: { kind: 'moves', turns: 0, moves: [] }, slips: [], unit: '' } as const;
-  expect(judge(form, part).kind).toBe('right');
 });
 
 describe('words', () => {

@@ -18,6 +18,7 @@ const VALUE =
 const RULE = '(?:qti-(?:response-condition|set-outcome-value) )';
 const INLINE = '(?:span|strong|em|code|br|img|math|qti-text-entry-interaction) ';
 const BLOCK = '(?:p|div|ul|ol|table|pre|blockquote|h[1-6]|hr|qti-choice-interaction|qti-order-interaction) ';
+const INTERACTIONS = '|qti-choice-interaction|qti-order-interaction';
 const only = (pattern: string): RegExp => new RegExp(`^${pattern}$`);
 const EMPTY = only('');
 const inline: Shape = { must: [], may: ['class'], inside: only(`(?:${INLINE})*`), text: true };
@@ -46,7 +47,11 @@ export const QTI_SHAPES: Readonly<Record<string, Shape>> = {
     inside: only('(?:qti-default-value )?'),
   },
   'qti-item-body': { must: [], inside: only(`(?:${BLOCK})+`) },
-  'qti-text-entry-interaction': { must: ['response-identifier'], may: ['expected-length'], inside: EMPTY },
+  'qti-text-entry-interaction': {
+    must: ['response-identifier'],
+    may: ['expected-length', 'aria-label'],
+    inside: EMPTY,
+  },
   'qti-choice-interaction': {
     must: ['response-identifier', 'max-choices'],
     may: ['shuffle'],
@@ -94,7 +99,7 @@ export const QTI_SHAPES: Readonly<Record<string, Shape>> = {
   // Feedback may hold no interaction.
   'qti-content-body': {
     must: [],
-    inside: only(`(?:${BLOCK.replace('|qti-choice-interaction|qti-order-interaction', '')})+`),
+    inside: only(`(?:${BLOCK.replace(INTERACTIONS, '')})+`),
   },
   'qti-assessment-test': {
     must: [...ROOT, 'identifier', 'title'],
@@ -113,6 +118,8 @@ export const QTI_SHAPES: Readonly<Record<string, Shape>> = {
   'qti-assessment-item-ref': { must: ['identifier', 'href'], inside: EMPTY },
   'qti-outcome-processing': { must: [], inside: only('(?:qti-set-outcome-value )+') },
   p: inline,
+  // An example stands before the question: nothing in it is answered.
+  div: { must: [], may: ['class'], inside: only(`(?:${BLOCK.replace(INTERACTIONS, '')})+`) },
   span: inline,
   strong: inline,
   em: inline,

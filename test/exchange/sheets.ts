@@ -11,6 +11,25 @@ export const VARIANT = '7KQ-2M4-X';
 
 export const styleIn = (units: SheetStyle['units']): SheetStyle => ({ paper: 'a4', print: 'plain', units });
 
+/** Draws sheets of the sample course for a workshop, one for each variant. */
+export function sheetsFor(
+  kitName: string,
+  units: SheetStyle['units'],
+): (variant: string, learner?: string) => ProblemSheet {
+  const [kit] = openKits([`lessons/kits/${kitName}.yaml`]) as [Kit];
+  const gathering = new Gathering();
+  const setting = { kit, units };
+  const { course } = choose([]);
+  const lessons = openLessons(course.lessons, setting, gathering);
+  gathering.demandNone();
+  return (variant, learner) => ({
+    head: { course: course.title, club: course.club, kit: kit.kit },
+    variant,
+    ...(learner === undefined ? {} : { learner }),
+    lessons: lessons.map((one) => ({ lesson: one.lesson, problems: problemsOf(one, variant, setting) })),
+  });
+}
+
 /** The sample course's problems as they are drawn for a workshop. */
 export function sampleSheet(
   kitName: string,
@@ -18,16 +37,9 @@ export function sampleSheet(
   variant = VARIANT,
   learner?: string,
 ): ProblemSheet {
-  const [kit] = openKits([`lessons/kits/${kitName}.yaml`]) as [Kit];
-  const gathering = new Gathering();
-  const setting = { kit, units };
-  const { course } = choose([]);
-  const lessons = openLessons(course.lessons, setting, gathering);
-  gathering.demandNone();
-  return {
-    head: { course: course.title, club: course.club, kit: kit.kit },
-    variant,
-    ...(learner === undefined ? {} : { learner }),
-    lessons: lessons.map((one) => ({ lesson: one.lesson, problems: problemsOf(one, variant, setting) })),
-  };
+  return sheetsFor(kitName, units)(variant, learner);
 }
+
+/** The file of a problem in a package. */
+export const itemFile = (lesson: number, problem: { readonly name: string }, variant: string): string =>
+  `items/lesson_${lesson + 1}_${problem.name.replace('.', '_')}_${variant}.xml`;

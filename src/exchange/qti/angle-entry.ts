@@ -6,11 +6,11 @@ import { accepted, slipNear } from './tolerance.js';
 import { element, type Xml } from './xml.js';
 
 const LENGTH = 4;
-/** What each box holds: its sign, and how many of them make a degree. */
+/** What each box holds: its sign, how many of them make a degree, and how it is read out. */
 const BOXES = [
-  { sign: '°', of: 1 },
-  { sign: '′', of: 60 },
-  { sign: '″', of: 3600 },
+  { sign: '°', of: 1, word: 'degrees' },
+  { sign: '′', of: 60, word: 'minutes' },
+  { sign: '″', of: 3600, word: 'seconds' },
 ] as const;
 
 /** An angle in degrees and minutes, or seconds too, each in a box of its own. A minus stands before the degrees. */
@@ -26,17 +26,17 @@ export function angleEntry(expects: ExpectedNumber, angle: 'minute' | 'second', 
     const count = Math.floor((total * of) / finest);
     return of === 1 ? count : count % 60;
   });
-  const degrees = degreesIn(boxes, value < 0);
   return {
     declarations: boxes.map((one, place) =>
       responseDeclaration(one.id, 'float', `${place === 0 && value < 0 ? '-' : ''}${correct[place]}`),
     ),
     body: [
-      answerLine(...boxes.flatMap((one) => [box(one.id, LENGTH), `${one.sign} `])),
+      answerLine(...boxes.flatMap((one) => [box(one.id, LENGTH, one.word), `${one.sign} `])),
       element('p', {}, 'Fill every box; write 0 where there is none.'),
     ],
-    right: near(value, degrees, accepted(expects)),
-    slip: ({ shown }) => (shown === undefined ? undefined : slipNear(shown, step, degrees)),
+    right: near(value, degreesIn(boxes, value < 0), accepted(expects)),
+    slip: ({ shown }) =>
+      shown === undefined ? undefined : slipNear(shown, step, degreesIn(boxes, shown < 0)),
   };
 }
 

@@ -48,9 +48,17 @@ export function mappedDeclaration(identifier: string, correct: string, accepted:
 export const isMapped = (identifier: string): Xml =>
   element('qti-gt', {}, element('qti-map-response', { identifier }), baseValue('float', '0'));
 
-/** A box to write in. */
-export const box = (identifier: string, length: number): Xml =>
-  element('qti-text-entry-interaction', { 'response-identifier': identifier, 'expected-length': length });
+/**
+ * A box to write in.
+ *
+ * @param what is to be written there, such as `mm`, for those who hear the page
+ */
+export const box = (identifier: string, length: number, what = ''): Xml =>
+  element('qti-text-entry-interaction', {
+    'response-identifier': identifier,
+    'expected-length': length,
+    'aria-label': what === '' ? 'Answer' : `Answer, ${what}`,
+  });
 
 /** `Answer: […] mm` */
 export const answerLine = (...content: readonly Child[]): Xml => element('p', {}, 'Answer: ', ...content);

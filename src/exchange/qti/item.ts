@@ -1,12 +1,14 @@
 import type { Part, Problem } from '../../problems/problem.js';
-import type { PortableProblem } from '../../sheets/portable.js';
-import { letterOf, marksOf } from '../../sheets/problem-view.js';
+import { letterOf, marksOf } from '../../sheets/problem-marks.js';
 import { release } from '../release.js';
+import { exampleBlocks } from './example.js';
 import { baseValue, set } from './expressions.js';
 import { methodFeedback } from './feedback.js';
+import { formatted } from './maths.js';
 import { ITEM_SCHEMA, inNamespace } from './namespaces.js';
 import { questionOf } from './question.js';
-import { element, markup, type Xml, xmlDocument } from './xml.js';
+import type { ItemWords } from './words.js';
+import { element, type Xml, xmlDocument } from './xml.js';
 
 /** What an item is known by. */
 export interface ItemName {
@@ -17,8 +19,9 @@ export interface ItemName {
   readonly label: string;
 }
 
-/** A problem as an assessment item of QTI 3.0, each of its parts a question of it. */
-export function assessmentItem(name: ItemName, problem: Problem, { ask, parts }: PortableProblem): string {
+/** A problem as an assessment item of QTI 3.0, each of its parts a question of it, its example before it. */
+export function assessmentItem(name: ItemName, problem: Problem, words: ItemWords): string {
+  const { ask, parts } = words;
   const questions = parts.map((asked, at) =>
     questionOf(problem.parts[at] as Part, letterOf(at, problem), at + 1, asked),
   );
@@ -47,7 +50,8 @@ export function assessmentItem(name: ItemName, problem: Problem, { ask, parts }:
       element(
         'qti-item-body',
         {},
-        ...(ask.xhtml === '' ? [] : [markup(ask.xhtml)]),
+        ...(problem.example && words.example ? exampleBlocks(problem.example, words.example) : []),
+        ...(ask.xhtml === '' ? [] : [formatted(ask.xhtml)]),
         ...questions.flatMap(({ body }) => body),
       ),
       element(
@@ -57,7 +61,7 @@ export function assessmentItem(name: ItemName, problem: Problem, { ask, parts }:
         set('METHOD', baseValue('identifier', 'shown')),
       ),
       ...questions.flatMap((question) => question.feedback),
-      methodFeedback(problem),
+      methodFeedback(problem, words),
     ),
   );
 }

@@ -1,8 +1,10 @@
 import type { ExpectedChoice, ExpectedOrder } from '../../problems/expected.js';
 import type { PortableOption } from '../../sheets/portable.js';
 import { type Entry, responseDeclaration } from './entry.js';
+import { lettered } from './example.js';
 import { baseValue, isCorrect, same } from './expressions.js';
-import { element, markup, type Xml } from './xml.js';
+import { formatted } from './maths.js';
+import { element, type Xml } from './xml.js';
 
 /** One of several that are printed with letters. */
 export function choiceEntry(
@@ -42,12 +44,8 @@ function interaction(name: string, id: string, options: readonly PortableOption[
   return element(
     name,
     { 'response-identifier': id, shuffle: false, ...more },
-    ...options.map(({ letter, xhtml }) =>
-      element(
-        'qti-simple-choice',
-        { identifier: letter },
-        markup(xhtml.replace(/^<p>/, `<p><strong>${letter}</strong> `)),
-      ),
+    ...options.map((option) =>
+      element('qti-simple-choice', { identifier: option.letter }, formatted(lettered(option))),
     ),
   );
 }

@@ -23,8 +23,11 @@ export function moveForms(turns: number, { holes, circle }: Move): string[] {
 /** The same as a regular expression, for any spacing; the part of a turn is not brought to lowest terms. */
 export function movePattern(turns: number, { holes, circle }: Move): string {
   const whole = String.raw`${turns}\s*(whole\s+)?turns?`;
-  if (holes === 0) return String.raw`\s*(${turns}|${whole}(\s+and\s+no\s+spaces)?)\s*`;
   const after = String.raw`((\s*-?\s*hole)?\s+circle|\s+turns?|\s+of\s+a\s+turn)?`;
+  if (holes === 0) {
+    const none = String.raw`(no\s+spaces?|0(\s*spaces?)?)(\s*on\s*(the\s+)?${circle}${after})?`;
+    return String.raw`\s*(${turns}|${whole})(\s*(and|,|\+)\s*${none})?\s*`;
+  }
   const part = String.raw`${holes}\s*/\s*${circle}`;
   const spaces = String.raw`(${holes}\s*(spaces?\s*)?on\s*(the\s+)?${circle}|${part})${after}`;
   if (turns === 0) return String.raw`\s*${spaces}\s*`;

@@ -15,7 +15,7 @@ export function numberEntry(expects: ExpectedNumber, id: string): Entry {
   const correct = step === 0 ? String(value) : value.toFixed(placesOf(step));
   return {
     declarations: [responseDeclaration(id, 'float', correct)],
-    body: [answerLine(box(id, LENGTH), unit === '' ? '' : ` ${unit}`)],
+    body: [answerLine(box(id, LENGTH, unit), unit === '' ? '' : ` ${unit}`)],
     right: near(value, variable(id), accepted(expects)),
     slip: ({ shown }) => (shown === undefined ? undefined : slipNear(shown, step, variable(id))),
   };

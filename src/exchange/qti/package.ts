@@ -3,11 +3,11 @@ import type { Lesson } from '../../lesson/lesson.js';
 import type { Problem } from '../../problems/problem.js';
 import { Faults } from '../../sheets/fault.js';
 import type { LessonProblems, ProblemSheet, SheetStyle } from '../../sheets/model.js';
-import { type PortableProblem, portableProblem } from '../../sheets/portable.js';
-import { marksOf } from '../../sheets/problem-view.js';
+import { marksOf } from '../../sheets/problem-marks.js';
 import { assessmentTest } from './assessment.js';
 import { assessmentItem } from './item.js';
 import { manifest, type Resource } from './manifest.js';
+import { type ItemWords, itemWords } from './words.js';
 
 /** The start of the calendar of zip files: the same on every machine and day. */
 const NO_DATE = new Date(1980, 0, 1);
@@ -24,13 +24,14 @@ export function qtiPackage(sheet: ProblemSheet, style: SheetStyle): Uint8Array {
 }
 
 /** The files of the package by their names, the manifest first. */
-export function qtiFiles({ variant, lessons }: ProblemSheet, style: SheetStyle): Map<string, string> {
+export function qtiFiles(sheet: ProblemSheet, style: SheetStyle): Map<string, string> {
+  const { variant, lessons } = sheet;
   const faults = new Faults();
   const asked = lessons.filter(({ problems }) => problems.length > 0);
   const worded = asked.map((one, at) => withWords(one, `lesson_${at + 1}`, { variant, style }, faults));
   // All that is wrong with the words is told at once, before any is put into a document.
   faults.demandNone();
-  const files = worded.flatMap((one) => lessonFiles(one, variant));
+  const files = worded.flatMap((one) => lessonFiles(one, sheet));
   const resources = files.map(({ resource }) => resource);
   return new Map([
     ['imsmanifest.xml', manifest(`benchleaf_${variant}`, resources)],
@@ -47,7 +48,7 @@ interface WordedLesson {
 
 interface WordedProblem {
   readonly problem: Problem;
-  readonly words: PortableProblem;
+  readonly words: ItemWords;
   readonly identifier: string;
 }
 
@@ -61,9 +62,10 @@ function withWords(
     lesson,
     id,
     problems: problems.map((problem) => {
-      const identifier = `${id}_${problem.name}_${variant}`;
+      // A point would part a test's name for an item from the name of a variable in it.
+      const identifier = `${id}_${problem.name.replace('.', '_')}_${variant}`;
       const place = { folder: '../figures/', name: identifier };
-      return { problem, identifier, words: portableProblem(lesson, problem, { style, place }, faults) };
+      return { problem, identifier, words: itemWords(lesson, problem, { style, place }, faults) };
     }),
   };
 }
@@ -74,13 +76,18 @@ interface PackedFile {
   readonly text: string;
 }
 
-function lessonFiles({ lesson, id, problems }: WordedLesson, variant: string): PackedFile[] {
+function lessonFiles(
+  { lesson, id, problems }: WordedLesson,
+  { variant, version }: ProblemSheet,
+): PackedFile[] {
   const { number, title } = lesson;
   const identifier = `${id}_${variant}`;
   const items = problems.map((one, at) => itemFiles(one, `${number ?? 1}.${at + 1} ${title}`, variant));
   const test = assessmentTest({
     identifier,
-    title: `${number === undefined ? '' : `${number} `}${title} · ${variant}`,
+    title: [`${number ?? ''} ${title}`.trim(), ...(version ? [`Version ${version}`] : []), variant].join(
+      ' · ',
+    ),
     marks: problems.reduce((sum, { problem }) => sum + marksOf(problem), 0),
     items: problems.map((one) => ({ identifier: one.identifier, href: `../${itemFile(one)}` })),
   });
@@ -100,10 +107,18 @@ function lessonFiles({ lesson, id, problems }: WordedLesson, variant: string): P
 
 const itemFile = ({ identifier }: WordedProblem): string => `items/${identifier}.xml`;
 
+/** Black lines are not seen on a dark page. */
+const onWhite = (svg: string): string => svg.replace(/^<svg /, '<svg style="background: #fff" ');
+
 /** A problem's own file, and those of its figures. */
 function itemFiles(one: WordedProblem, title: string, variant: string): PackedFile[] {
   const { problem, words, identifier } = one;
-  const texts = [words.ask, ...words.parts, ...words.parts.flatMap(({ options }) => options)];
+  const asked = [...(words.example ? [words.example] : []), words];
+  const texts = asked.flatMap(({ ask, parts }) => [
+    ask,
+    ...parts,
+    ...parts.flatMap(({ options }) => options),
+  ]);
   const figures = texts.flatMap((text) =>
     text.figures.map(({ file, svg }): PackedFile => {
       const resource = {
@@ -111,7 +126,7 @@ function itemFiles(one: WordedProblem, title: string, variant: string): PackedFi
         type: 'webcontent',
         href: `figures/${file}`,
       } as const;
-      return { resource: { ...resource, needs: [] }, text: svg };
+      return { resource: { ...resource, needs: [] }, text: onWhite(svg) };
     }),
   );
   const item: PackedFile = {

@@ -1,12 +1,14 @@
 import type { Part } from '../../problems/problem.js';
 import type { PortablePart } from '../../sheets/portable.js';
-import { marksIn } from '../../sheets/problem-view.js';
+import { marksIn } from '../../sheets/problem-marks.js';
 import { counted } from '../../units/words.js';
 import { entryFor } from './entries.js';
 import type { Entry } from './entry.js';
 import { baseValue, set, variable } from './expressions.js';
 import { feedback } from './feedback.js';
-import { element, markup, type Xml } from './xml.js';
+import { formatted } from './maths.js';
+import { answerWords } from './working.js';
+import { element, type Xml } from './xml.js';
 
 /** One question of an item: its response, its rules and what is said of the answer. */
 export interface Question {
@@ -44,7 +46,7 @@ export function questionOf(part: Part, letter: string, place: number, asked: Por
       ...(letter === ''
         ? []
         : [element('p', {}, element('strong', {}, letter), ` ${counted(marks, 'mark')}`)]),
-      ...(asked.xhtml === '' ? [] : [markup(asked.xhtml)]),
+      ...(asked.xhtml === '' ? [] : [formatted(asked.xhtml)]),
       ...entry.body,
     ],
     rules: element(
@@ -55,7 +57,11 @@ export function questionOf(part: Part, letter: string, place: number, asked: Por
       element('qti-response-else', {}, ...say('wrong')),
     ),
     feedback: [
-      feedback(outcome, 'right', element('p', {}, `${letter} Right: ${part.answer}.`.trim())),
+      feedback(
+        outcome,
+        'right',
+        element('p', {}, `${letter} Right: `.trimStart(), ...answerWords(part, asked.options)),
+      ),
       ...slips.map(({ says }, at) =>
         feedback(outcome, `slip_${at + 1}`, element('p', {}, `${letter} ${says}`.trim())),
       ),

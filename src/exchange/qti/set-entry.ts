@@ -42,10 +42,10 @@ function patternOf(item: string): string {
   return unit === undefined ? text : `${text}(\\s*${literal(unit)})?`;
 }
 
-/** Text as a regular expression of XML Schema, in which a dollar sign cannot be escaped. */
+/** Text as a regular expression that XML Schema and other dialects read alike: not all let `$` or `-` be escaped. */
 function literal(text: string): string {
   return text
-    .replace(/[\\.^*+?()[\]{}|-]/g, '\\$&')
+    .replace(/[\\.^*+?()[\]{}|]/g, '\\$&')
     .replace(/\$/g, '[$]')
     .replace(/ /g, '\\s+')
     .replace(/(?<!\\)\p{L}/gu, (letter) => `[${letter.toLowerCase()}${letter.toUpperCase()}]`);
