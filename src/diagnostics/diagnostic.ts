@@ -31,9 +31,10 @@ export class ContentError extends Error {
   }
 }
 
-/** Orders by file, then line, then column, so that output is the same whatever was read first. */
+/** Orders by file, then line, then column, so that output is the same whatever was read first; each once. */
 export function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {
-  return [...diagnostics].sort(
+  const once = new Map(diagnostics.map((one) => [JSON.stringify(one), one]));
+  return [...once.values()].sort(
     (a, b) =>
       a.file.localeCompare(b.file, 'en') || a.start.line - b.start.line || a.start.column - b.start.column,
   );

@@ -119,7 +119,8 @@ function checkPages(prepared: PreparedLesson, kit: Kit, setting: Setting): void 
         variant,
         lessons: [{ lesson, problems: problemsOf(prepared, variant, setting) }],
       };
-      problemSheetHtml(sheet, style);
+      // Large print has the least room for a figure.
+      problemSheetHtml(sheet, { ...style, print: place % 2 === 0 ? 'plain' : 'large' });
       answerKeyHtml(sheet, style);
     });
   if (faults.length > 0) throw new ContentError(faults, sources);

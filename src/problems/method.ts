@@ -7,7 +7,7 @@ import { numbersOfSides, sidesInWords } from './relation.js';
 import type { Row, Trial } from './run.js';
 import { inWords } from './show.js';
 import { type Subject, subjectOf } from './subject.js';
-import type { Workings } from './workings.js';
+import { BARE, type Workings } from './workings.js';
 
 /**
  * The method line of an answer: the lesson's own formula, or the working that found it, with its numbers in.
@@ -183,8 +183,13 @@ function spoken(name: string): string {
 }
 
 /** What became of one that was tried: the numbers that decided, or how far its own working came. */
-function tellingOf(trial: Trial, where: readonly string[], workings: Workings, system: UnitSystem): string {
-  const { names, serves, full } = trial;
+function tellingOf(
+  { names, serves, full }: Trial,
+  where: readonly string[],
+  workings: Workings,
+  system: UnitSystem,
+): string {
+  const tried = { ...workings, names, runs: new Map(workings.runs).set(BARE, { kind: 'calculation', full }) };
   const compared = where.filter((relation) => /[<>=]/.test(relation));
   if (compared.length === 0) {
     const [first] = full.steps;
@@ -192,7 +197,7 @@ function tellingOf(trial: Trial, where: readonly string[], workings: Workings, s
     return `${sum ? `${sum}; ` : ''}${serves ? 'possible' : 'not possible'}`;
   }
   const numbers = compared.map(
-    (relation) => `${relationInWords(relation)}, ${numbersOf(relation, workings, system, names)}`,
+    (relation) => `${relationInWords(relation)}, ${numbersOf(relation, tried, system)}`,
   );
   return `${numbers.join('; ')}: ${serves ? 'serves' : 'does not serve'}`;
 }

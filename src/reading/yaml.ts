@@ -72,34 +72,61 @@ export function readYaml<S extends z.ZodType>(
 
   const known = knownKeys(schema);
   return fail(
-    ...read.error.issues.flatMap(asFaults).map(({ path, message, key }) => {
-      const near = key === undefined ? undefined : nearest(key, known);
-      return fault(
-        'value',
-        `${path.map((part) => `${String(part)}`).join('.')}${path.length > 0 ? ': ' : ''}${message}`,
-        key === undefined ? places.value(path) : places.key(path),
-        near ? [`Did you mean "${near}"?`] : [],
-      );
-    }),
+    ...read.error.issues
+      .flatMap((issue) => asFaults(issue, known))
+      .map(({ path, message, key }) => {
+        const others = [...known].filter((name) => name !== key);
+        const near = key === undefined ? undefined : nearest(key, others);
+        return fault(
+          'value',
+          `${path.map((part) => `${String(part)}`).join('.')}${path.length > 0 ? ': ' : ''}${message}`,
+          key === undefined ? places.value(path) : places.key(path),
+          near ? [`Did you mean "${near}"?`] : [],
+        );
+      }),
   );
 }
 
 /** An alternative that almost fitted says more than that none did. */
-function asFaults(issue: z.core.$ZodIssue): Fault[] {
+function asFaults(issue: z.core.$ZodIssue, known: ReadonlySet<string>): Fault[] {
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map((key) => ({
       path: [...issue.path, key],
-      message: `there is no "${key}" here`,
+      message: known.has(key)
+        ? `"${key}" does not belong here, or what it holds cannot be read`
+        : `there is no "${key}" here`,
       key,
     }));
   if (issue.code === 'invalid_union') {
-    const [closest] = issue.errors
-      .map((branch) => branch.flatMap(asFaults))
+    const branches = issue.errors.map((branch) => branch.flatMap((one) => asFaults(one, known)));
+    // A right name in the wrong alternative tells that another was meant.
+    const astray = (branch: readonly Fault[]) => branch.filter(({ key = '' }) => known.has(key)).length;
+    const [closest] = branches
       .filter((branch) => branch.length > 0 && branch.every((one) => one.path.length > 0))
-      .sort((a, b) => a.length - b.length);
-    if (closest) return closest.map((one) => ({ ...one, path: [...issue.path, ...one.path] }));
+      .sort((a, b) => astray(a) - astray(b) || a.length - b.length);
+    if (closest) {
+      // What is missing may only be misspelt: the unknown name says so, and where.
+      const unknown = closest.filter(({ key }) => key !== undefined);
+      return (unknown.length > 0 ? unknown : closest).map((one) => ({
+        ...one,
+        path: [...issue.path, ...one.path],
+      }));
+    }
+    return [{ path: issue.path, message: anyOf(branches.flat().map(({ message }) => message)) }];
   }
   return [{ path: issue.path, message: plainly(issue) }];
+}
+
+const MISSING = 'this is missing';
+const EXPECTED = /^expected (?!one of)/;
+
+/** `expected a number or words`, of what each alternative says. */
+function anyOf(messages: readonly string[]): string {
+  const [first = '', ...others] = new Set(messages);
+  if (messages.every((message) => message.startsWith(MISSING))) return MISSING;
+  return EXPECTED.test(first) && others.every((other) => EXPECTED.test(other))
+    ? [first, ...others.map((other) => other.replace(EXPECTED, ''))].join(', or ')
+    : first;
 }
 
 /** Every name that a schema knows. */
@@ -132,7 +159,7 @@ function plainly(issue: z.core.$ZodIssue): string {
   if (!/^Invalid|^Too/.test(issue.message)) return own; // the schema's own words
   if (issue.code === 'invalid_type')
     return /received undefined$/.test(issue.message)
-      ? `this is missing; it wants ${KINDS[issue.expected] ?? issue.expected}`
+      ? `${MISSING}; it wants ${KINDS[issue.expected] ?? issue.expected}`
       : `expected ${KINDS[issue.expected] ?? issue.expected}`;
   if (issue.code === 'invalid_value') return `expected one of ${issue.values.map(String).join(', ')}`;
   if (issue.code === 'too_small' && issue.origin === 'array') return 'expected a list with something in it';

@@ -6,8 +6,9 @@ import { demandGlyphs } from './glyphs.js';
 import type { LessonProblems, ProblemSheet, SheetStyle } from './model.js';
 import { pageHtml } from './page.js';
 import { partOf } from './part.js';
+import { letterOf, marksOf } from './problem-marks.js';
 import { whose } from './problem-sheet.js';
-import { letterOf, marksOf, noteProblemGlyphs, setterOf } from './problem-view.js';
+import { noteProblemGlyphs, setterOf } from './problem-view.js';
 import { render } from './templates.js';
 import { equals, stepView } from './working-view.js';
 
@@ -81,11 +82,17 @@ function partView(
     accepted: options.length > 0 ? '' : accepted,
     chosen: chosen.map(textOf).join(', '),
     marks,
-    slips: slips.map(({ gives, says }) => ({ gives, says, option: textOf(gives) })),
+    slips: slips.map(({ gives, says }) => {
+      const option = textOf(gives);
+      return { gives, says, option, wordy: gives.length + option.length > WORDY };
+    }),
     checks: checkViews(checks),
     steps: method.map((step) => stepView(step)),
   };
 }
+
+/** Letters of a wrong answer that is told in words. */
+const WORDY = 20;
 
 /** A paragraph as it stands in a line of others. */
 const inLine = (html: string): string => html.trim().replace(/^<p>([^]*)<\/p>$/, '$1');

@@ -35,6 +35,7 @@ export function classGridHtml(set: ClassSet, style: SheetStyle): string {
           number: lesson.number,
           title: lesson.title,
           who,
+          moves: columns.some(({ cells }) => cells.some((cell) => /\d\/\d/.test(cell))),
           bands: bands(columns, setting.width - who.width).map((band) => bandView(band, set, who, setting)),
         }),
       )

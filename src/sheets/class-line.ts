@@ -1,7 +1,7 @@
 import type { ClassLine, ClassProblem } from './class-model.js';
 import { markCount } from './mark-count.js';
 import type { LessonProblems, ProblemSheet } from './model.js';
-import { letterOf } from './problem-view.js';
+import { letterOf } from './problem-marks.js';
 import { shortAnswer } from './short-answer.js';
 
 /** What is looked at of one sheet while the class is marked. */

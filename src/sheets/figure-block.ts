@@ -10,15 +10,22 @@ import { render } from './templates.js';
  *
  * @param number `6.1`; empty for a figure that nothing refers to
  * @param given as the text has it, with its `caption`
+ * @param inset how far it stands in from the left of the text, in ems of the text
  */
 export function figureBlock(
   name: string,
   { caption = '', ...given }: Record<string, unknown>,
-  { number, style, fail }: { readonly number: string; readonly style: SheetStyle; readonly fail: Fail },
+  {
+    number,
+    style,
+    fail,
+    inset = 0,
+  }: { readonly number: string; readonly style: SheetStyle; readonly fail: Fail; readonly inset?: number },
 ): string {
   const setting = settingOf(style);
+  const maxWidth = setting.maxWidth - inset * setting.textSize;
   try {
-    const { svg, height, scale } = drawFigure(name, given, setting);
+    const { svg, height, scale } = drawFigure(name, given, { ...setting, maxWidth });
     if (height > setting.maxHeight)
       return fail(
         `this figure is ${Math.ceil(height)} mm high, and the page has room for ${setting.maxHeight} mm`,

@@ -1,13 +1,14 @@
 import type { Lesson } from '../lesson/lesson.js';
 import type { Problem } from '../problems/problem.js';
 import { counted } from '../units/words.js';
-import { codeMark } from './code-mark.js';
+import { isolated } from './css-string.js';
 import { Faults } from './fault.js';
 import { demandGlyphs } from './glyphs.js';
 import type { LessonProblems, ProblemSheet, SheetStyle } from './model.js';
 import { pageHtml } from './page.js';
 import { partOf } from './part.js';
-import { askedOf, LEVELS, letterOf, marksIn, marksOf, noteProblemGlyphs } from './problem-view.js';
+import { LEVELS, letterOf, marksIn, marksOf } from './problem-marks.js';
+import { askedOf, noteProblemGlyphs } from './problem-view.js';
 import { shownView } from './shown-view.js';
 import { render } from './templates.js';
 import { equals, stepView } from './working-view.js';
@@ -29,6 +30,7 @@ export function problemSheetHtml(sheet: ProblemSheet, style: SheetStyle): string
     style,
     head,
     foot: whose(sheet),
+    code: sheet.variant,
     parts: sheet.lessons.map(({ lesson }) => partOf(lesson)),
     body: body.join('\n'),
   });
@@ -36,7 +38,8 @@ export function problemSheetHtml(sheet: ProblemSheet, style: SheetStyle): string
 
 /** `Variant K7Q2 · Ada Smith`, `Version A · Variant K7Q2` */
 export function whose({ version, variant, learner }: ProblemSheet): string {
-  return [version && `Version ${version}`, `Variant ${variant}`, learner].filter(Boolean).join(' · ');
+  const name = learner && isolated(learner);
+  return [version && `Version ${version}`, `Variant ${variant}`, name].filter(Boolean).join(' · ');
 }
 
 function lessonHtml(
@@ -53,7 +56,6 @@ function lessonHtml(
     variant,
     version,
     learner,
-    mark: codeMark(variant),
     equals: equals(),
     marks: counted(marks, 'mark'),
     problems: problems.map((problem, place) => {
@@ -74,12 +76,16 @@ function lessonHtml(
           shown: part.shown && shownView(part.shown),
           marks: counted(marksIn(part.marks), 'mark'),
           unit: part.unit,
+          wide: WORDY.has(part.expects.kind),
           room: part.room,
         })),
       };
     }),
   });
 }
+
+/** Answers that take a line of words: `15 spaces on the 21-hole circle`. */
+const WORDY: ReadonlySet<string> = new Set(['moves', 'numbers', 'set']);
 
 /** Options no longer than this stand beside one another. */
 const SHORT = 14;

@@ -1,5 +1,3 @@
-export { LEVELS, letterOf, marksIn, marksOf } from './problem-marks.js';
-
 import type { Lesson } from '../lesson/lesson.js';
 import type { Option, Part, Problem } from '../problems/problem.js';
 import type { Faults, Written } from './fault.js';

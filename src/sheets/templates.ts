@@ -12,7 +12,6 @@ const PARTIALS = [
   'name-line',
   'shown',
   'example',
-  'code-mark',
   'who-columns',
   'who-heads',
   'who-blanks',

@@ -20,7 +20,7 @@ export function stepView(step: WorkingStep): StepView {
   if ('say' in step) return { say: step.say };
   const bare = texSides(step.formula);
   const numbers = texSides(step.formula, step.numbers).right;
-  const rights = bare.right === numbers ? [numbers] : [bare.right, numbers];
+  const rights = numbers === bare.right || numbers === step.result ? [bare.right] : [bare.right, numbers];
   return {
     left: bare.left === undefined ? '' : setOwnMaths(bare.left),
     rights: rights.map((right) => setOwnMaths(right, 'line')),

@@ -106,6 +106,27 @@ describe('each fault is told at its place', () => {
       '',
     ],
     [
+      'a number in words',
+      'answer: {',
+      'choose: four\n    answer: {',
+      '17:13: error[lesson/value] problems.centres.choose: expected a number, or names with values',
+      '',
+    ],
+    [
+      'a name of another place',
+      'vary: {',
+      'part: {',
+      '"part" does not belong here, or what it holds cannot be read',
+      'Did you mean "parts"?',
+    ],
+    [
+      'a kind of working that is misspelt',
+      'problems:\n',
+      'works:\n  order: { ranks: { one: "1", two: "2", three: "3" } }\nproblems:\n',
+      'error[lesson/value] works.order.ranks: there is no "ranks" here',
+      'Did you mean "rank"?',
+    ],
+    [
       'a range with no solution',
       'teeth / leaves >= 5',
       'teeth / leaves >= 50',

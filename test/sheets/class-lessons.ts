@@ -1,8 +1,8 @@
 import { workInFull } from '../../src/calculations/work.js';
 import { decimals, showStep, unitsOf } from '../../src/calculations/working.js';
 import type { Lesson, WorkedExample } from '../../src/lesson/lesson.js';
-import type { CheckLine, Part, Problem } from '../../src/problems/problem.js';
 import type { ProblemKind } from '../../src/problems/kind.js';
+import type { CheckLine, Part, Problem } from '../../src/problems/problem.js';
 import { formatLength, type UnitSystem } from '../../src/units/format.js';
 
 const WHEEL = { teeth: 60, module: 0.8, convention: '2.76' };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { codeMark } from '../../src/sheets/code-mark.js';
+import { codeMark, codePicture } from '../../src/sheets/code-mark.js';
 
 const QUIET = 4;
 const SIDE = 21;
@@ -62,6 +62,15 @@ describe('codeMark(variant)', () => {
     const all = squares(path, size);
     const code = all.slice(QUIET, -QUIET).map((row) => row.slice(QUIET, -QUIET));
     expect(read(code)).toBe(variant.toUpperCase());
+  });
+
+  it('is a picture of half a millimetre to a square, for a style sheet', () => {
+    const [, data = ''] =
+      /^url\("data:image\/svg\+xml,([^"<>]*)"\)$/.exec(codePicture('7KQ-2M4-X-inch')) ?? [];
+    const svg = decodeURIComponent(data);
+    const { path, size } = codeMark('7KQ-2M4-X-inch');
+    expect(svg).toContain(`width="${size / 2}mm" height="${size / 2}mm" viewBox="0 0 ${size} ${size}"`);
+    expect(svg).toContain(`<path d="${path}"/>`);
   });
 
   it('has three finders, and nothing in its quiet zone', () => {

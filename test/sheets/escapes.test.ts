@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { answerKeyHtml } from '../../src/sheets/answer-key.js';
-import { cssString, shortened } from '../../src/sheets/css-string.js';
+import { cssString, isolated, shortened } from '../../src/sheets/css-string.js';
 import { handoutHtml } from '../../src/sheets/handout.js';
 import type { SheetStyle } from '../../src/sheets/model.js';
 import { problemSheetHtml } from '../../src/sheets/problem-sheet.js';
@@ -54,7 +54,7 @@ describe.each(Object.entries(DOCUMENTS))('whatever stands in the texts of a %s',
 
   it('ends no string of the style sheet', () => {
     const bare = css.replace(/"(?:[^"\\\n]|\\.)*"/g, '""');
-    expect(bare).not.toMatch(/display|script|alert|"[^";\s]/);
+    expect(bare).not.toMatch(/display|script|alert|"[^";)\s]/);
     expect(css).not.toContain('<');
   });
 
@@ -72,11 +72,15 @@ describe('a text as a CSS string', () => {
     ['two\nlines\r\u2028', '"two\\a lines\\d \\2028 "'],
     ['nought\0', '"nought\\fffd "'],
     ['½ – ′', '"½ – ′"'],
+    [isolated('שרה'), '"\\2068 שרה\\2069 "'],
   ])('%j', (text, css) => expect(cssString(text)).toBe(css));
 
   it('is cut at a word where it is too long', () => {
-    expect(shortened('Over-travel, stacks and set-up lengths', 30)).toBe('Over-travel, stacks and…');
-    expect(shortened('x'.repeat(50), 10)).toBe(`${'x'.repeat(9)}…`);
-    expect(shortened('short', 10)).toBe('short');
+    const title = 'Over-travel, stacks and set-up lengths';
+    expect(shortened(title, 37, 3)).toBe('Over-travel, stacks and…');
+    expect(shortened(title, 60, 3)).toBe(title);
+    expect(shortened('x'.repeat(50), 10, 2)).toBe(`${'x'.repeat(9)}…`);
+    expect(shortened('WWWWWWWWWW', 10, 2)).toBe('WWWWW…');
+    expect(shortened(isolated('فَاطِمَة'), 8, 2)).toBe(isolated('فَاطِمَة'));
   });
 });

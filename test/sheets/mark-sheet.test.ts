@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Mark, Part, Problem } from '../../src/problems/problem.js';
 import { markCount } from '../../src/sheets/mark-count.js';
 import { markSheetHtml } from '../../src/sheets/mark-sheet.js';
-import { marksOf } from '../../src/sheets/problem-view.js';
+import { marksOf } from '../../src/sheets/problem-marks.js';
 import { fingerprint } from '../print/fingerprint.js';
 import { problems } from './class-lessons.js';
 import { classOf, STYLES } from './class-sets.js';

@@ -48,12 +48,38 @@ describe.each(kits.map((kit) => [kit.kit, kit] as const))('%s', (_, kit) => {
 
   it('tells what is wrong with each letter by the option it stands for, and what follows from a slip', () => {
     const html = answerKeyHtml(sheetOf('16-simple-indexing', kit, codeFor('one')), styleOf(kit));
-    expect(html).toMatch(/<th scope="row">[A-E] [^<]+\.<\/th><td>Then /);
+    expect(html).toMatch(/<th scope="row"[^>]*>[A-E] [^<]+\.<\/th><td>Then /);
     expect(html).toMatch(
       /class="label">ft<\/span> from \(a\): 40 gives|class="label">ft<\/span> from \(a\): 60 gives/,
     );
     expect(html).not.toMatch(/\{\{|undefined|\[object/);
   });
+});
+
+it('a gap in a question is wide enough to write in, and keeps its equals sign', () => {
+  const html = problemSheetHtml(sheetOf('16-simple-indexing', kits[0], codeFor('one')), styleOf(kits[0]));
+  const gaps = problemHtml(html, '16.1');
+  expect(gaps.match(/class="blank gap"/g)).toHaveLength(5);
+  expect(gaps).toMatch(/<span class="whole">= <span class="blank gap"/);
+  expect(html).not.toContain('____');
+});
+
+it('a figure stands beside the number of its problem without being wider than the page', () => {
+  const style: SheetStyle = { paper: 'a4', print: 'plain', units: 'inch' };
+  const widths = Array.from({ length: 30 }, (_, code) => {
+    const html = problemSheetHtml(sheetOf('16-simple-indexing', kits[1], codeFor(`${code}`)), style);
+    return Number(/<svg[^>]*width="([\d.]+)mm"/.exec(problemHtml(html, '16.18'))?.[1]);
+  });
+  expect(Math.min(...widths)).toBeGreaterThan(40);
+  // A4 less its margins, less the column of numbers: 3.2 em of 11.25 points.
+  expect(Math.max(...widths)).toBeLessThanOrEqual(162 - (3.2 * 11.25 * 25.4) / 72);
+}, 60_000);
+
+it('in inches what was tried is compared in inches', () => {
+  const html = answerKeyHtml(sheetOf('12-over-travel-and-stacks', kits[1], codeFor('one')), styleOf(kits[1]));
+  const tried = html.match(/travel ≤ slide travel, [^<]*/g) ?? [];
+  expect(tried).toHaveLength(3);
+  for (const one of tried) expect(one).toMatch(/^travel ≤ slide travel, [0-2]\.\d+ ≤ [01]\.\d+, in inches: /);
 });
 
 it('a problem whose working is begun tells no answer on the sheet', () => {

@@ -5,6 +5,7 @@ import { metalLeft } from '../../handbook/cutting/metal.js';
 import { derived } from '../../handbook/record.js';
 import { calculation } from '../calculation.js';
 import { mm } from '../found.js';
+import { remembered } from '../remembered.js';
 import { type Given, given } from './given.js';
 import { cut, jobFor } from './job.js';
 import { areaDrawn } from './outline-area.js';
@@ -16,6 +17,9 @@ const tight = (g: Given): number => 1.5e-3 * g.module;
 
 /** A land ends where a wall meets the rim aslant: a chord's straying moves that end further. */
 const aslant = (g: Given): number => 8e-3 * g.module;
+
+/** What is left, by the handbook's rings; the outline and the area are both held against it. */
+const ringByRing = remembered((g: Given): number => metalLeft(settingFor(g)));
 
 /** Of the ring between rim and root, what its area may be out by. */
 const ring = (g: Given): number => {
@@ -76,7 +80,7 @@ export const simulate = calculation({
     {
       of: 'outline',
       source: derived('metal left, ring by ring'),
-      value: (g) => metalLeft(settingFor(g)),
+      value: ringByRing,
       within: ring,
       measure: { name: 'area enclosed, mm²', of: (outline: string) => areaDrawn(outline) },
     },
@@ -127,7 +131,7 @@ export const simulate = calculation({
     {
       of: 'metal',
       source: derived('metal left, ring by ring'),
-      value: (g) => metalLeft(settingFor(g)),
+      value: ringByRing,
       within: ring,
     },
     {
