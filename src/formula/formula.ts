@@ -28,7 +28,7 @@ import {
 } from 'mathjs/number';
 
 /** Names a formula may call, and nothing else: no import, no assignment, no units, no nested evaluation. */
-const FUNCTIONS = new Set([
+export const FUNCTIONS: ReadonlySet<string> = new Set([
   'sqrt',
   'sin',
   'cos',

@@ -6,7 +6,7 @@ import { Fault } from './fault.js';
 import type { AnsweredPart, Asking } from './part.js';
 import type { FollowLine } from './problem.js';
 import { inWords } from './show.js';
-import { subjectOf } from './subject.js';
+import { subjectOf, wordsOf } from './subject.js';
 import type { Instead, Workings } from './workings.js';
 
 /**
@@ -41,7 +41,8 @@ function leadsTo(
       asked.method === undefined
         ? subjectOf(asked.find, workings).value
         : workings.names.evaluate(asked.method);
-    if (typeof value !== 'number') return answerOf({ ...subject, value }, asked.answer, system).text;
+    if (typeof value !== 'number')
+      return answerOf({ ...subject, value }, asked.answer, system, wordsOf(subject)).text;
     const whole = Math.abs(value - Math.round(value)) < 1e-9;
     return asked.answer.to === undefined && !whole
       ? inWords(value, subject.unit, system)

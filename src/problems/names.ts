@@ -1,12 +1,10 @@
 import { nearest } from '../diagnostics/suggest.js';
-import { evaluateFormula, FormulaError, NoValueError } from '../formula/formula.js';
+import { evaluateFormula, FormulaError, FUNCTIONS, NoValueError } from '../formula/formula.js';
 import { Fault } from './fault.js';
 
 /** A name in a formula: `teeth`, `wheel.depthOfCut`, `settings.0.holes`, `d_a`. */
 const NAME = /[A-Za-z_]\w*(?:\.\w+)*/g;
-const NOT_NAMES = new Set(
-  'pi sqrt sin cos tan asin acos atan2 abs floor ceil round min max gcd and not'.split(' '),
-);
+const NOT_NAMES = new Set([...FUNCTIONS, 'pi', 'and', 'not']);
 
 interface Prepared {
   /** The formula's right-hand side with every name replaced by a plain one. */

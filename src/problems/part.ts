@@ -14,7 +14,7 @@ import type { CheckLine, Mark, Part } from './problem.js';
 import type { PartDeclaration } from './schema.js';
 import { inWords } from './show.js';
 import { slipsOf, type WorkedSlip } from './slips.js';
-import { type Subject, subjectOf } from './subject.js';
+import { type Subject, subjectOf, wordsOf } from './subject.js';
 import { type Side, Unfair } from './unfair.js';
 import type { Workings } from './workings.js';
 
@@ -151,10 +151,6 @@ export function sideOfAnswers(parts: readonly AnsweredPart[]): Side | undefined 
     if (figures) return figures.reduce((sum, figure) => sum + Number(figure), 0) % 2 === 0 ? 0 : 1;
   }
   return undefined;
-}
-
-function wordsOf({ from }: Subject): readonly [string, string] | undefined {
-  return from.kind === 'run' && from.run.kind === 'decision' ? from.run.declared.words : undefined;
 }
 
 /** The lesson's method with the figures told must lead to the answer. */

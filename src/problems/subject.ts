@@ -86,3 +86,8 @@ function givenNamed(key: string, { runs }: Workings) {
   }
   return undefined;
 }
+
+/** The two words of a decision, that for yes first. */
+export function wordsOf({ from }: Subject): readonly [string, string] | undefined {
+  return from.kind === 'run' && from.run.kind === 'decision' ? from.run.declared.words : undefined;
+}

@@ -112,7 +112,8 @@ function asFaults(issue: z.core.$ZodIssue, known: ReadonlySet<string>): Fault[] 
         path: [...issue.path, ...one.path],
       }));
     }
-    return [{ path: issue.path, message: anyOf(branches.flat().map(({ message }) => message)) }];
+    const own = /^Invalid/.test(issue.message) ? undefined : issue.message;
+    return [{ path: issue.path, message: own ?? anyOf(branches.flat().map(({ message }) => message)) }];
   }
   return [{ path: issue.path, message: plainly(issue) }];
 }

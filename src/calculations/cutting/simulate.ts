@@ -50,7 +50,7 @@ export const simulate = calculation({
     greatestLand: { unit: 'mm', name: 'broadest tip' },
     move: { symbol: 'A', unit: '°', name: 'angle of one move' },
     leftOver: { symbol: 'C', unit: '°', name: 'angle left over after as many moves as cuts' },
-    lean: { unit: '°', name: 'lean of the teeth, clockwise above 0' },
+    lean: { unit: '°', name: 'lean of the teeth from the radius, anticlockwise above 0' },
     metal: { unit: 'mm²', name: 'area of metal left' },
     verdict: { unit: '', name: 'what the wheel shows' },
   },

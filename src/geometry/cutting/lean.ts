@@ -15,7 +15,7 @@ const CLEAR = 0.9;
 
 /**
  * How far a wheel's spaces lean at the pitch circle, by their shape: both flanks of a space are sighted along, the line
- * midway between them is carried down, and passes the axis at some distance. Degrees, clockwise above 0.
+ * midway between them is carried down, and passes the axis at some distance. Degrees, anticlockwise above 0.
  *
  * @param spaces where they were cut, degrees
  */

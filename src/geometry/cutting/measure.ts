@@ -13,7 +13,7 @@ export interface MeasuredWheel {
   readonly spaceWidths: readonly number[];
   /** Of each tooth, how much of the blank's edge is left on its tip. */
   readonly lands: readonly number[];
-  /** How far the spaces lean from the radius, degrees clockwise; the middle one of those that stand clear. */
+  /** How far the spaces lean from the radius, degrees anticlockwise; the middle one of those that stand clear. */
   readonly lean: number;
   /** What a dial on the tips swings as the wheel is turned, where any of the blank's edge is left. */
   readonly runOut: number;
