@@ -7,7 +7,7 @@ import { takeNumber } from './reading/take-number.js';
 import { takeNumbers } from './reading/take-numbers.js';
 import { takeSet } from './reading/take-set.js';
 import { takeWord } from './reading/take-word.js';
-import { tidied } from './reading/tidy.js';
+import { tidied, unnamed } from './reading/tidy.js';
 import { slipped, unread, type Verdict } from './reading/verdict.js';
 
 export { takesNumber } from './reading/takes.js';
@@ -22,7 +22,7 @@ export type { Verdict } from './reading/verdict.js';
 export function judge(typed: string, { expects, slips }: Pick<Part, 'expects' | 'slips' | 'unit'>): Verdict {
   const text = tidied(typed);
   if (text === undefined || text === '') return unread(howToWrite(expects));
-  const verdict = verdictOn(text, expects, slips);
+  const verdict = verdictOn(unnamed(text), expects, slips);
   if (verdict.kind === 'right' || verdict.kind === 'slip') return verdict;
   // A slip may give what is read by its words alone.
   const line = slips.find(({ gives }) => tidied(gives) === text);

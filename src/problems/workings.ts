@@ -1,6 +1,6 @@
 import type { Calculation } from '../calculations/calculation.js';
 import { findCalculation } from '../calculations/catalogue.js';
-import { type FullWork, workInFull } from '../calculations/work.js';
+import type { FullWork } from '../calculations/work.js';
 import { unitsOf } from '../calculations/working.js';
 import { CommandError, InputError } from '../diagnostics/errors.js';
 import { NoValueError } from '../formula/formula.js';
@@ -23,6 +23,7 @@ import {
   type Trial,
 } from './run.js';
 import type { WorkingDeclaration } from './schema.js';
+import { workedOnce } from './worked-once.js';
 
 /** All workings of a problem or lesson done: what may be named now, and each working. */
 export interface Workings {
@@ -84,18 +85,23 @@ export function runWorkings(
   const clashing = new Set<string>();
   const runs = new Map<string, Run>();
   const absent = new Set<string>();
-  const seen = () => new Names(named, symbols, absent);
+  /** What may be named so far. */
+  const names = new Names(named, symbols, absent);
   const symbol = (name: string, value: number, unit: string): void => {
-    if (symbols[name] !== undefined && symbols[name] !== value) clashing.add(name);
-    symbols[name] = value;
     units[name] = unit;
+    if (clashing.has(name)) return;
+    if (symbols[name] === undefined || symbols[name] === value) {
+      symbols[name] = value;
+      return;
+    }
     // A symbol that means two things here is none.
-    if (clashing.has(name)) delete symbols[name];
+    clashing.add(name);
+    delete symbols[name];
   };
   for (const [name, one] of Object.entries(declared)) {
     let run: Run;
     try {
-      run = placed(name === BARE ? [] : ['works', name], () => runOne(one, name, seen(), kit));
+      run = placed(name === BARE ? [] : ['works', name], () => runOne(one, name, names, kit));
     } catch (error) {
       // Nothing need follow from a value that is put in place of a right one.
       const may = instead.size > 0 ? [NoValueError, InputError] : absentMay ? [NoValueError] : [];
@@ -117,10 +123,10 @@ export function runWorkings(
       }
       const now = (name === BARE ? named : named[name]) as Readonly<Record<string, unknown>>;
       const own = unitsOf(run.full.calculation);
-      const numbers = {
-        ...run.full.symbols,
-        ...(instead.size > 0 ? symbolsIn(run.full.calculation, now) : {}),
-      };
+      const numbers =
+        instead.size > 0
+          ? { ...run.full.symbols, ...symbolsIn(run.full.calculation, now) }
+          : run.full.symbols;
       for (const [key, value] of Object.entries(numbers)) symbol(key, value, own[key] ?? '');
       const [move] = (now.settings ?? []) as readonly { holes: number; circle: number }[];
       if (move) {
@@ -132,12 +138,12 @@ export function runWorkings(
       put(name);
       if (run.kind === 'formula' && run.declared.symbol)
         symbol(run.declared.symbol, Number(named[name]), run.declared.unit);
-      if (instead.size === 0) placed(['works', name], () => demandCheck(name, run, seen()));
+      if (instead.size === 0) placed(['works', name], () => demandCheck(name, run, names));
     }
-    after?.(seen());
+    after?.(names);
   }
   return {
-    names: seen(),
+    names,
     units,
     runs,
     lengths,
@@ -228,7 +234,7 @@ function workFrom(
       part ? `Put ${key} among the values, or write ${part}: in the kit.` : `Put ${key} among the values.`,
     ]);
   }
-  return workInFull(calculation.name, given);
+  return workedOnce(calculation.name, given);
 }
 
 /** What is not a literal is a name. */

@@ -32,6 +32,11 @@ export const questions: readonly Question[] = [
     ],
     ways: {
       right: [
+        'I get 50.21 mm',
+        'we got 50.21',
+        'it comes to 50.21mm',
+        'the answer is: 50.21 mm',
+        'my answer is 50.21',
         '50.21',
         '50.21 mm',
         '50.21mm',
@@ -400,7 +405,11 @@ export const questions: readonly Question[] = [
   {
     asked: 'spaces to count, with their word beside the box',
     expects: number(14, 'spaces', 0, 0),
-    ways: { right: ['14', '14 spaces', 'fourteen', '14 holes'], wrong: ['15'], unread: ['14 or 15'] },
+    ways: {
+      right: ['14', '14 sp', '14 s', '14 spaces', 'fourteen', '14 holes'],
+      wrong: ['15'],
+      unread: ['14 or 15'],
+    },
   },
   {
     asked: 'a count of a hundred',
@@ -548,7 +557,7 @@ export const questions: readonly Question[] = [
       'near: one space too many': ['1 turn and 4 on 42'],
       'near: no 56-hole circle': ['1 turn and 4 on 56'],
       wrong: ['1 turn', '2/42', 'impossible'],
-      unread: ['1 turn and 2', '1 turn and 2 spaces', 'one turn and a bit'],
+      unread: ['1, 5, 7', '1 turn and 2', '1 turn and 2 spaces', 'one turn and a bit'],
     },
   },
   {
@@ -640,6 +649,8 @@ export const questions: readonly Question[] = [
     expects: { kind: 'word', word: 'it will not do', other: 'it will do' },
     ways: {
       right: [
+        'Answer: it will not do',
+        'the answer is no',
         'it will not do',
         'will not do',
         "it won't do",
@@ -658,6 +669,8 @@ export const questions: readonly Question[] = [
     expects: { kind: 'word', word: 'it strikes', other: 'it clears' },
     ways: {
       right: [
+        'it will strike',
+        'answer: it strikes',
         'it strikes',
         'strikes',
         'It strikes.',
@@ -669,7 +682,7 @@ export const questions: readonly Question[] = [
         'yes, it strikes',
       ],
       wrong: ['it clears', 'clears', 'cleras', 'it clear', 'it does not strike'],
-      unread: ['yes', 'no', 'it hits'],
+      unread: ['no strike', 'yes', 'no', 'it hits'],
     },
   },
   {
@@ -723,6 +736,10 @@ export const questions: readonly Question[] = [
     expects: { kind: 'set', items: ['0.5\u202Fin', '0.625\u202Fin'] },
     ways: {
       right: [
+        '0.5 in 0.625 in',
+        '0.5 or 0.625',
+        'only 1/2 and 5/8',
+        '1/2 & 5/8 only',
         '0.5 in, 0.625 in',
         '0.5, 0.625',
         '.625 and .5',
@@ -783,7 +800,19 @@ export const questions: readonly Question[] = [
     expects: { kind: 'choice', letter: 'B', letters: ['A', 'B', 'C', 'D', 'E'] },
     slips: [{ gives: 'D', says: 'You moved to the wrong arm.' }],
     ways: {
-      right: ['B', 'b', 'b)', '(b)', 'B.', 'option B', 'the answer is B', 'Answer: b', '[B]', 'Ｂ'],
+      right: [
+        'B',
+        'I choose B',
+        'b',
+        'b)',
+        '(b)',
+        'B.',
+        'option B',
+        'the answer is B',
+        'Answer: b',
+        '[B]',
+        'Ｂ',
+      ],
       'slip: wrong arm': ['D', 'd.', 'option d'],
       wrong: ['A', 'c', 'e'],
       unread: ['F', 'B or C', 'AB', '2', 'the second', ''],

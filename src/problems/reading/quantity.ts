@@ -93,6 +93,8 @@ function unitWritten(rest: readonly Token[], label: string): Unit | 'none' | und
     .replace(/^(?:a|an) /, '')
     .replace(/^per /, '/')
     .replaceAll(' ', '');
+  // What is counted may be shortened: `11 h` for holes.
+  if (isCount(label) && label.startsWith(text)) return 'none';
   const unit = unitOf(text, unitAsked(label).measure);
   if (unit) return unit;
   const counted =

@@ -4,7 +4,8 @@ import { howToWrite } from './how-to-write.js';
 import { RIGHT, slipped, unread, type Verdict, WRONG } from './verdict.js';
 
 /** Words before a letter that tell nothing. */
-const IDLE = /\b(?:answer|option|letter|choice|is|it|its|the|number|then|and|first|last|to)\b/g;
+const IDLE =
+  /\b(?:answer|option|letter|choice|choose|pick|think|i|my|is|it|its|the|number|then|and|first|last|to)\b/g;
 
 /** What is said of one letter of those that are printed. @param text tidied */
 export function takeChoice(text: string, expects: ExpectedChoice, slips: readonly SlipLine[]): Verdict {

@@ -23,6 +23,8 @@ function movementsOf(text: string): readonly Movement[] | undefined {
     const pieces = text.split(between).filter((piece) => piece.trim() !== '');
     const movements = pieces.flatMap((piece) => movementOf(piece) ?? []);
     if (movements.length === 0 || movements.length < pieces.length) continue;
+    // Numbers alone are no movements to choose from.
+    if (movements.length > 1 && movements.every(({ circle }) => circle === undefined)) continue;
     const turns = movements[0]?.turns ?? 0;
     return movements.map((one) =>
       one.circle === undefined || one.turns > 0 ? one : { ...one, turns, value: turns + one.value },

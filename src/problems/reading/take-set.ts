@@ -1,6 +1,6 @@
 import type { ExpectedSet } from '../expected.js';
 import { howToWrite } from './how-to-write.js';
-import { listsOf } from './listed.js';
+import { listsOf, withoutIdle } from './listed.js';
 import { phraseOf, samePhrase } from './phrase.js';
 import { quantitiesOf } from './quantity.js';
 import { tidied } from './tidy.js';
@@ -41,7 +41,10 @@ function itemOf(printed: string): Item {
   const text = tidied(printed) ?? printed;
   const label = /^-?[\d.]+ ?(?<unit>[^\d\s].*)?$/.exec(text)?.groups?.unit ?? '';
   const [number] = quantitiesOf(text, label);
-  if (!number) return { isNumber: false, is: (typed) => samePhrase(phraseOf(typed), phraseOf(text), LONG) };
+  if (!number) {
+    const words = phraseOf(withoutIdle(text));
+    return { isNumber: false, is: (typed) => samePhrase(phraseOf(typed), words, LONG) };
+  }
   const is = (typed: string): boolean =>
     quantitiesOf(typed, label).some(({ value, half }) => {
       // Three places are enough to know a size by.

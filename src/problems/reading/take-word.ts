@@ -35,11 +35,13 @@ function saidOf(text: string, typed: Phrase, word: Phrase, other: Phrase): Phras
       (matches.length === 1 ? matches[0] : undefined)
     );
   };
-  const plain = /^(?:yes|no)\b,? ?(?<rest>.+)$/.exec(text)?.groups?.rest;
+  // What stands straight behind a no is denied by it: `no strike`, but `no, it strikes`.
+  const plain = /^(?:yes\b,?|no,|no(?= it\b)) ?(?<rest>.+)$/.exec(text)?.groups?.rest;
   const said = among(typed) ?? (plain === undefined ? undefined : among(phraseOf(plain)));
   if (said) return agrees(text, plain, said, word, other) ? said : undefined;
-  const denied = among(stem(typed));
-  if (denied && typed.includes('not')) return denied === word ? other : word;
+  const stemmed = among(stem(typed));
+  if (stemmed && typed.includes('not')) return stemmed === word ? other : word;
+  if (stemmed && !denies(typed)) return stemmed;
   const yes = yesOrNo(text);
   if (yes === undefined || denies(word) === denies(other)) return undefined;
   return (yes === 'no') === denies(word) ? word : other;
@@ -53,6 +55,6 @@ function agrees(text: string, rest: string | undefined, said: Phrase, word: Phra
 
 const denies = (words: Phrase): boolean => words.includes('not') || words.includes('no');
 
-/** What is left of a phrase that denies: `does not strike`, `strike`. */
+/** What is left of a phrase without such words: `does not strike` and `will strike` are `strike`. */
 const stem = (words: Phrase): string[] =>
   words.filter((word) => !/^(?:not|do|does|did|will|would|can|be)$/.test(word));

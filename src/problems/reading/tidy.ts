@@ -37,16 +37,19 @@ export function tidied(typed: string): string | undefined {
     .replace(/^(['"])(.*)\1$/, '$2');
 }
 
-/** What people say beside a number. */
-const ASIDE = /\b(?:or thereabouts|or so|i think|i make it|we make it)\b,?/g;
+/** A tidied answer without what it is called: `answer: 12`, `the answer is 12`, `d_a: 50.21`. */
+export const unnamed = (text: string): string =>
+  text.replace(/^(?:[a-z_' ]{1,40}: ?|(?:(?:the|my|our) )?answer (?:is (?!=))?)/, '');
 
-/** What a line of working comes to: after its last equals sign, without a name before it or a tolerance behind. */
+/** What people say beside a number. */
+const ASIDE = /\b(?:or thereabouts|or so|i think|(?:i|we) (?:make it|get|got)|(?:it )?comes to)\b,?/g;
+
+/** What a line of working comes to: after its last equals sign, without a tolerance behind. */
 export function conclusion(text: string): string {
   const sides = text.split(/[=≈≅]/).map((side) => side.trim());
   const last = sides.findLast((side) => /[\d¼-¾]/.test(side)) ?? sides.at(-1) ?? '';
   return last
     .replace(ASIDE, ' ')
-    .replace(/^[a-z_' ]{1,40}:/, '')
     .replace(/[, ]{1,9}$/, '')
     .replace(/(?:±|\+\/-|\+-) ?\d{1,9}(?:\.\d{1,9})?/, ' ')
     .trim();

@@ -60,11 +60,17 @@ for (const [measure, size, label, words, others = ''] of ROWS) {
     named.set(name, [...(named.get(name) ?? []), unit]);
 }
 
+const asked = new Map<string, Unit>();
+
 /** The unit that an answer is asked in; one that is not known here is only itself. */
 export function unitAsked(label: string): Unit {
+  const known = asked.get(label);
+  if (known) return known;
   const angle = label === '′' || label === '″' ? 'angle' : undefined;
   const text = plainly(label);
-  return unitOf(text, angle) ?? { measure: text, size: 1, label, words: label };
+  const unit = unitOf(text, angle) ?? { measure: text, size: 1, label, words: label };
+  asked.set(label, unit);
+  return unit;
 }
 
 /**

@@ -1,17 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
-import { openKits } from '../../src/kit/open.js';
-import type { Kit } from '../../src/kit/schema.js';
-import { problemsOf } from '../../src/lesson/class-set.js';
-import { prepareLesson } from '../../src/lesson/prepare.js';
-import { readLesson } from '../../src/lesson/source.js';
-import type { Part } from '../../src/problems/problem.js';
-import { keyOf } from '../../src/problems/kind.js';
+import type { Part } from '../../../src/problems/problem.js';
 
-const kits = openKits(['lessons/kits/harrow-lane.yaml', 'lessons/kits/mill-yard.yaml']) as [Kit, Kit];
-const lessons = readdirSync('lessons').filter((name) => /^\d\d-/.test(name));
-/** Of each kind of problem, in all; each kit and its units get half. */
-const VARIANTS = 2000;
+/** What is wrong with a part, judged by nothing but what is printed. */
+export const misprinted = (part: Part): string | undefined =>
+  wrong(part) ?? wronglyLettered(part) ?? tells(part) ?? follows(part);
 
 /** Numbers of a printed text: `50.20 mm to 50.22 mm` is 50.2 and 50.22; `6° 26′` is 6.4333…. */
 function numbersOf(text: string): number[] {
@@ -22,7 +13,6 @@ function numbersOf(text: string): number[] {
   return [...text.replaceAll('−', '-').matchAll(/-?\d+(?:\.\d+)?/g)].map(Number);
 }
 
-/** What is wrong with a part, judged by nothing but what is printed. */
 function wrong({ answer, accepted, slips, checks, method, marks }: Part): string | undefined {
   if (method.length === 0 || marks.length === 0 || checks.length === 0) return 'a line of the key is missing';
   if (checks.some(({ source, value, agreement }) => !source || !value || !agreement)) return 'an empty check';
@@ -72,41 +62,3 @@ function follows(part: Part): string | undefined {
   );
   return line && 'a slip that changes nothing';
 }
-
-describe.each(lessons)('%s', (name) => {
-  const file = `lessons/${name}/lesson.md`;
-  const source = readLesson(readFileSync(file, 'utf8'), file);
-
-  it(`${VARIANTS} variants of each problem: both routes agree, and no slip is taken as right`, () => {
-    const answers = new Map<string, Set<string>>();
-    for (const kit of kits) {
-      const setting = { kit, units: kit.units };
-      const prepared = prepareLesson(source, setting);
-      for (let variant = 0; variant < VARIANTS / kits.length; variant++)
-        for (const problem of problemsOf(prepared, `${kit.kit}/${variant}`, setting))
-          for (const part of problem.parts) {
-            const fault = wrong(part) ?? wronglyLettered(part) ?? tells(part) ?? follows(part);
-            if (fault)
-              expect.fail(`${problem.name}, variant ${variant}: ${fault}: ${JSON.stringify(part, null, 1)}`);
-            answers.set(problem.name, (answers.get(problem.name) ?? new Set()).add(part.answer));
-          }
-    }
-    // A problem whose answer never changes is not one.
-    for (const [problem, different] of answers) expect(different.size, problem).toBeGreaterThan(1);
-    expect(new Set([...answers.keys()].map((name) => keyOf({ name })))).toEqual(
-      new Set(Object.keys(source.matter.problems)),
-    );
-  }, 600_000);
-
-  it('has its cautions, goals, sources, example, figures and problems for both workshops', () => {
-    for (const kit of kits) {
-      const { lesson } = prepareLesson(source, { kit, units: kit.units });
-      expect(lesson.cautions.length).toBeGreaterThan(0);
-      expect(lesson.goals.length).toBeGreaterThan(0);
-      expect(lesson.sources.length).toBeGreaterThan(0);
-      expect(lesson.body).toMatch(/^\{\{problems\}\}$/m);
-      expect(lesson.body).toMatch(/^\{\{worked "/m);
-      expect(lesson.body).toMatch(/^\{\{figure "/m);
-    }
-  });
-});

@@ -1,0 +1,5 @@
+import { kits } from '../lesson/lessons.js';
+import { variantsOf } from '../lesson/variants/suite.js';
+import { VARIANTS } from './variants.js';
+
+variantsOf(kits[1], Math.ceil(VARIANTS / kits.length));
