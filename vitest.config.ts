@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     globalSetup: ['test/practice/build-page.ts'],
+    maxWorkers: 2, // by itself vitest leaves one processor of two idle
     testTimeout: 60_000,
     hookTimeout: 60_000,
   },
