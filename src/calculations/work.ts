@@ -16,6 +16,8 @@ export interface Check {
   readonly of: string;
   /** What was compared, where that is not the found value itself: `area enclosed, mm²`. */
   readonly measured?: string;
+  /** What that is of the found value. */
+  readonly ours?: unknown;
   readonly source: string;
   readonly value: unknown;
   /** Largest difference allowed, in the value's unit; 0 for exact things. */
@@ -134,7 +136,7 @@ function check(
   const ours = measure ? measure.of(found[proof.of], given) : found[proof.of];
   return {
     of: proof.of,
-    ...(measure ? { measured: measure.name } : {}),
+    ...(measure ? { measured: measure.name, ours } : {}),
     source: `${sources[cited.work]}; ${cited.at}`,
     value,
     within,

@@ -1,4 +1,5 @@
 import { isMoves } from '../calculations/moves.js';
+import type { Check } from '../calculations/work.js';
 import { decimals } from '../calculations/working.js';
 import type { UnitSystem } from '../units/format.js';
 import { numbersOf, relationInWords } from './method.js';
@@ -23,11 +24,9 @@ export function checksOf(
     case 'found':
       return from.full.checks
         .filter((check) => check.of === from.key)
-        .map((check) => ({
-          source: check.source,
-          value: checkedValue(check.value, unit, system),
-          agreement: agreement(value, check.value, unit, system),
-        }));
+        .map((check) =>
+          check.measured === undefined ? lineOf(check, value, unit, system) : measuredLine(check),
+        );
     case 'run':
       return runChecks(from.run, workings, system);
     case 'drawn':
@@ -35,6 +34,23 @@ export function checksOf(
         ? told.flatMap((name) => checksOf(subjectOf(name, workings), workings, system))
         : [...workings.runs.keys()].flatMap((name) => firstCheck(name, workings, system));
   }
+}
+
+function lineOf(check: Check, found: unknown, unit: string, system: UnitSystem): CheckLine {
+  return {
+    source: check.source,
+    value: checkedValue(check.value, unit, system),
+    agreement: agreement(found, check.value, unit, system),
+  };
+}
+
+/** Where a measure of what was found is compared: it names its own unit, which is that of no sheet. */
+function measuredLine({ source, measured, ours, value }: Check): CheckLine {
+  return {
+    source,
+    value: `${measured}: ${inWords(value, '', 'mm')}`,
+    agreement: agreement(ours, value, '', 'mm'),
+  };
 }
 
 /** Where nothing that was told is found by a working: what proves the first value of each. */
