@@ -133,7 +133,7 @@ export function planOf(order: Order): Plan {
       });
     }
   if (asked && only.has('practice'))
-    documents.push(...practiceDocuments(course, lessons, { head, variant, setting }));
+    documents.push(...practiceDocuments(lessons, { ...setting, head, course: course.name, code: variant }));
   const wanted = documents.filter(({ kind }) => only.has(kind));
   if (wanted.length === 0)
     throw new CommandError('there is nothing to make', [

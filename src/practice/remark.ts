@@ -4,6 +4,7 @@ import { drawFigure, type Figure } from '../figures/index.js';
 import { judge, type Verdict } from '../problems/judge.js';
 import type { Part, Problem, SlipLine } from '../problems/problem.js';
 import type { SheetStyle } from '../sheets/model.js';
+import { letterOf } from '../sheets/problem-marks.js';
 import { settingOf } from '../sheets/setting.js';
 
 /** What became of an answer. */
@@ -37,7 +38,8 @@ export function remarkOn(
 ): Remark {
   const part = problem.parts[at] as Part;
   const following = followsFrom(problem, at, before);
-  const verdict = judge(typed, { ...part, slips: [...part.slips, ...following] });
+  const slips = [...part.slips, ...following];
+  const verdict = judge(typed, { ...part, slips });
   const read = verdict.read === undefined ? '' : ` ${verdict.read}`;
   switch (verdict.kind) {
     case 'right':
@@ -54,9 +56,8 @@ export function remarkOn(
     }
     case 'slip': {
       const { gives, says } = verdict;
-      if (following.some((line) => line.gives === gives && line.says === says))
-        return { outcome: 'follows', says };
-      const slip = part.slips.find((line) => line.gives === gives && line.says === says);
+      const slip = slips.find((line) => line.gives === gives && line.says === says);
+      if (slip && following.includes(slip)) return { outcome: 'follows', says };
       const wheel = slip?.cut && drawnWheel(slip.cut, style);
       return { outcome: 'slip', says: `${says}${read}`, ...(wheel ? { wheel } : {}) };
     }
@@ -64,18 +65,18 @@ export function remarkOn(
 }
 
 /** The answers that follow from the slips that were typed before, as slips. */
-function followsFrom({ parts }: Problem, at: number, before: readonly string[]): SlipLine[] {
-  const follows = parts[at]?.follows ?? [];
+function followsFrom(problem: Problem, at: number, before: readonly string[]): SlipLine[] {
+  const follows = problem.parts[at]?.follows ?? [];
   return before.flatMap((typed, place) => {
-    const part = parts[place];
+    const part = problem.parts[place];
     const verdict = part && typed !== '' ? judge(typed, part) : undefined;
     if (verdict?.kind !== 'slip') return [];
-    const letter = String.fromCharCode(97 + place);
+    const letter = letterOf(place, problem);
     return follows
       .filter((line) => line.part === place && line.gives === verdict.gives)
       .map(({ answer }) => ({
         gives: answer,
-        says: `Worked rightly from your answer to (${letter}), and earns its marks. Mend (${letter}), and work this again.`,
+        says: `Worked rightly from your answer to ${letter}, and earns its marks. Mend ${letter}, and work this again.`,
       }));
   });
 }

@@ -5,7 +5,7 @@ import type { Templates } from '../sheets/fill.js';
 import type { SheetStyle } from '../sheets/model.js';
 import { mathsStep } from '../sheets/portable-step.js';
 import { portableText } from '../sheets/portable-text.js';
-import { LEVELS, letterOf, marksIn } from '../sheets/problem-marks.js';
+import { LEVELS, letterOf } from '../sheets/problem-marks.js';
 import { type ShownView, shownView } from '../sheets/shown-view.js';
 
 /** A problem with its words as HTML, as a practice page shows it. Formulas are MathML. */
@@ -25,7 +25,6 @@ export interface SetPart {
   readonly ask: string;
   readonly shown?: ShownView;
   readonly options: readonly { readonly letter: string; readonly text: string }[];
-  readonly marks: number;
   readonly part: Part;
 }
 
@@ -63,7 +62,6 @@ export function setProblem(problem: Problem, { lesson, style, templates }: Probl
       ask: set(part.ask),
       ...(part.shown ? { shown: shownView(part.shown, 'mathml') } : {}),
       options: (part.options ?? []).map((option) => ({ letter: option.letter, text: set(option.text) })),
-      marks: marksIn(part.marks),
       part,
     })),
   };

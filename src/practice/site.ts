@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { release } from '../exchange/release.js';
 import { textsOf } from '../lesson/source.js';
 import type { ProblemKind } from '../problems/kind.js';
+import { later } from '../problems/later.js';
+import { faceRule } from '../sheets/assets.js';
 import { FIGURES, faces } from '../sheets/faces.js';
 import { unmarked } from '../sheets/fill.js';
 import type { SheetHead } from '../sheets/model.js';
@@ -24,11 +26,10 @@ export const practiceFile = ({ name }: Pick<PracticeLesson, 'name'>): string => 
  */
 export function practicePage(lesson: PracticeLesson): string {
   const css = `${labelFaces()}\n${style()}`;
-  const app = inlineScript(readFileSync(APP, 'utf8'));
   const templates = inlineScript(templatesOf(lesson.problems));
   const { number, title, head, goals, cautions } = lesson;
   return render('practice-lesson', {
-    policy: policyFor({ scripts: [templates, app], style: css }),
+    policy: policyFor({ scripts: [templates, app()], style: css }),
     css,
     head,
     number,
@@ -38,7 +39,7 @@ export function practicePage(lesson: PracticeLesson): string {
     release,
     data: inlineData(practiceText(lesson)),
     templates,
-    app,
+    app: app(),
   });
 }
 
@@ -67,15 +68,16 @@ function templatesOf(kinds: readonly ProblemKind[]): string {
   return `globalThis.benchleafTemplates={${entries.join(',')}};`;
 }
 
-const style = (): string => readFileSync(new URL('styles/practice.css', TEMPLATES), 'utf8');
+const style = later(() => readFileSync(new URL('styles/practice.css', TEMPLATES), 'utf8'));
+
+const app = later(() => inlineScript(readFileSync(APP, 'utf8')));
 
 /** The faces that the labels of figures are measured in, as data. */
-function labelFaces(): string {
-  return faces
+const labelFaces = later(() =>
+  faces
     .filter(({ family, file }) => family === FIGURES && /^source-sans-3-latin-\d/.test(file.name))
-    .map(({ weight, file, range }) => {
-      const data = readFileSync(file.from).toString('base64');
-      return `@font-face{font-family:"${FIGURES}";font-weight:${weight};unicode-range:${range};src:url(data:font/woff2;base64,${data}) format("woff2")}`;
-    })
-    .join('\n');
-}
+    .map((face) =>
+      faceRule(face, `data:font/woff2;base64,${readFileSync(face.file.from).toString('base64')}`),
+    )
+    .join('\n'),
+);

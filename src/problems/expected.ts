@@ -65,3 +65,9 @@ export interface ExpectedOrder {
   readonly kind: 'order';
   readonly letters: readonly string[];
 }
+
+/** The letters that are right, in their order; none where the answer is written. */
+export function lettersOf(expects: Expected): readonly string[] {
+  if (expects.kind === 'order') return expects.letters;
+  return expects.kind === 'choice' ? [expects.letter] : [];
+}

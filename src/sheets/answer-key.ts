@@ -1,8 +1,10 @@
+import { lettersOf } from '../problems/expected.js';
 import type { Part, Problem } from '../problems/problem.js';
 import { counted } from '../units/words.js';
 import { checkViews } from './check-view.js';
 import { Faults } from './fault.js';
 import { demandGlyphs } from './glyphs.js';
+import { inLine } from './in-line.js';
 import type { LessonProblems, ProblemSheet, SheetStyle } from './model.js';
 import { pageHtml } from './page.js';
 import { partOf } from './part.js';
@@ -75,12 +77,10 @@ function partView(
 ) {
   const textOf = (letter: string): string =>
     inLine(set(options.find((one) => one.letter === letter)?.text ?? ''));
-  const chosen =
-    expects.kind === 'choice' ? [expects.letter] : expects.kind === 'order' ? expects.letters : [];
   return {
     answer,
     accepted: options.length > 0 ? '' : accepted,
-    chosen: chosen.map(textOf).join(', '),
+    chosen: lettersOf(expects).map(textOf).join(', '),
     marks,
     slips: slips.map(({ gives, says }) => {
       const option = textOf(gives);
@@ -93,6 +93,3 @@ function partView(
 
 /** Letters of a wrong answer that is told in words. */
 const WORDY = 20;
-
-/** A paragraph as it stands in a line of others. */
-const inLine = (html: string): string => html.trim().replace(/^<p>([^]*)<\/p>$/, '$1');

@@ -25,11 +25,14 @@ async function styleSheet(): Promise<string> {
   const own = await Promise.all(
     STYLES.map((name) => readFile(new URL(`styles/${name}.css`, TEMPLATES), 'utf8')),
   );
-  return [...faces.map(faceRule), katex.replace(/@font-face\{[^}]*\}/g, ''), ...own].join('\n');
+  return [...faces.map((face) => faceRule(face)), katex.replace(/@font-face\{[^}]*\}/g, ''), ...own].join(
+    '\n',
+  );
 }
 
-function faceRule({ family, weight, italic, file, range }: Face): string {
+/** The rule of a face, its file beside the style sheet or at another address. */
+export function faceRule({ family, weight, italic, file, range }: Face, url = file.name): string {
   const style = italic ? 'italic' : 'normal';
   const only = range ? ` unicode-range: ${range};` : '';
-  return `@font-face { font-family: "${family}"; font-weight: ${weight}; font-style: ${style}; src: url(${file.name}) format("woff2");${only} }`;
+  return `@font-face { font-family: "${family}"; font-weight: ${weight}; font-style: ${style}; src: url(${url}) format("woff2");${only} }`;
 }

@@ -2,6 +2,7 @@ import type { FormulaStep, WorkingStep } from '../calculations/working.js';
 import { plainFormula, withNumbers } from '../formula/formula.js';
 import { texSides } from '../formula/tex.js';
 import { setOwnMaths } from './maths.js';
+import { rightSides } from './right-sides.js';
 
 const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/\s*\*\s*/g, ' × '],
@@ -21,10 +22,11 @@ export function plainStep(step: WorkingStep): string {
 }
 
 /** A formula with its numbers in as MathML, and what it comes to as text. */
-export function mathsStep(step: FormulaStep): { readonly mathml: string; readonly result: string } {
-  const { left, right } = texSides(step.formula);
-  const numbers = texSides(step.formula, step.numbers).right;
-  const says = numbers !== right && numbers !== step.result;
-  const sides = [...(left === undefined ? [] : [left]), right, ...(says ? [numbers] : [])];
-  return { mathml: setOwnMaths(sides.join(' = '), 'line', 'mathml'), result: step.result };
+export function mathsStep({ formula, numbers, result }: FormulaStep): {
+  readonly mathml: string;
+  readonly result: string;
+} {
+  const { left } = texSides(formula);
+  const sides = [...(left === undefined ? [] : [left]), ...rightSides(formula, numbers, result)];
+  return { mathml: setOwnMaths(sides.join(' = '), 'line', 'mathml'), result };
 }

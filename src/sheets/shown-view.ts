@@ -1,6 +1,7 @@
 import { texSides } from '../formula/tex.js';
 import type { Shown, ShownLine } from '../problems/shown.js';
 import { type MathsOutput, setOwnMaths } from './maths.js';
+import { rightSides } from './right-sides.js';
 
 /** A piece of a line: words, a formula as HTML, or a blank to be written on. */
 export interface Piece {
@@ -55,16 +56,11 @@ function middleOf(
   output: MathsOutput,
 ): Piece[] {
   if (formula === undefined) return [];
-  const rule = texSides(formula).right;
-  if (numbers === undefined)
-    return [
-      { html: setOwnMaths(rule, 'line', output) },
-      ...(result === undefined ? [{ blank: 'short' } as const] : []),
-    ];
-  const withNumbers = texSides(formula, numbers).right;
-  // `spaces = 8 = 8` says no more than `spaces = 8`.
-  const right = new Set(withNumbers === result ? [rule] : [rule, withNumbers]);
-  return [...right].map((tex) => ({ html: setOwnMaths(tex, 'line', output) }));
+  const sides = numbers ? rightSides(formula, numbers, result) : [texSides(formula).right];
+  return [
+    ...sides.map((tex) => ({ html: setOwnMaths(tex, 'line', output) })),
+    ...(numbers === undefined && result === undefined ? [{ blank: 'short' } as const] : []),
+  ];
 }
 
 const leftTex = (left: string, formula: string | undefined): string =>

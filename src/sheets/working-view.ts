@@ -4,6 +4,7 @@ import { symbolTex, texSides } from '../formula/tex.js';
 import type { NamedValue } from '../lesson/lesson.js';
 import { setOwnMaths } from './maths.js';
 import type { SheetStyle } from './model.js';
+import { rightSides } from './right-sides.js';
 import { settingOf } from './setting.js';
 
 /** A step of working as its template wants it: HTML of each side, and each line after an equals sign. */
@@ -18,13 +19,12 @@ export interface StepView {
 /** A step set out, its fractions as tall as on a line of their own: small ones are hard to read. */
 export function stepView(step: WorkingStep): StepView {
   if ('say' in step) return { say: step.say };
-  const bare = texSides(step.formula);
-  const numbers = texSides(step.formula, step.numbers).right;
-  const rights = numbers === bare.right || numbers === step.result ? [bare.right] : [bare.right, numbers];
+  const { formula, numbers, result } = step;
+  const { left } = texSides(formula);
   return {
-    left: bare.left === undefined ? '' : setOwnMaths(bare.left),
-    rights: rights.map((right) => setOwnMaths(right, 'line')),
-    result: step.result,
+    left: left === undefined ? '' : setOwnMaths(left),
+    rights: rightSides(formula, numbers, result).map((right) => setOwnMaths(right, 'line')),
+    result,
   };
 }
 

@@ -10,7 +10,7 @@ import { kits, lessonNames, practiceOf, prepared } from './lessons.js';
 import { Site, violations } from './window.js';
 
 const site = new Site();
-const [harrowLane] = kits as [(typeof kits)[number]];
+const [harrowLane] = kits;
 const CODE = '7KQ-2M4-X';
 const PHONE = [360, 740] as const;
 const DESK = [1280, 900] as const;

@@ -1,4 +1,5 @@
 import type { WorkingStep } from '../../calculations/working.js';
+import { lettersOf } from '../../problems/expected.js';
 import type { Part } from '../../problems/problem.js';
 import type { PortableOption } from '../../sheets/portable.js';
 import { mathsStep } from '../../sheets/portable-step.js';
@@ -14,9 +15,7 @@ export function stepLine(step: WorkingStep): Xml {
 
 /** An answer as the key prints it: of letters, what they stand for as well. */
 export function answerWords({ answer, expects }: Part, options: readonly PortableOption[]): Child[] {
-  const letters =
-    expects.kind === 'choice' ? [expects.letter] : expects.kind === 'order' ? expects.letters : [];
-  const chosen = letters
+  const chosen = lettersOf(expects)
     .map((letter) => options.find((one) => one.letter === letter)?.xhtml ?? '')
     .map((xhtml) => ONE_LINE.exec(xhtml)?.[1])
     .filter((text) => text !== undefined);

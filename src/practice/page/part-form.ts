@@ -1,4 +1,5 @@
 import { howToWrite } from '../../problems/reading/how-to-write.js';
+import { inLine } from '../../sheets/in-line.js';
 import type { Outcome, Remark } from '../remark.js';
 import type { SetPart } from '../set-problem.js';
 import { element, heard, withHtml } from './element.js';
@@ -118,9 +119,6 @@ function radios(set: SetPart, id: string, typed: string): Box {
     mark: () => undefined,
   };
 }
-
-/** A paragraph as it stands in a line of others. */
-const inLine = (html: string): string => html.replace(/^<p>([^]*)<\/p>$/, '$1');
 
 function say(remark: HTMLElement, { outcome, says, wheel }: Remark): void {
   const before = BEFORE[outcome];

@@ -1,4 +1,6 @@
+import { lettersOf } from '../../problems/expected.js';
 import { checkViews } from '../../sheets/check-view.js';
+import { inLine } from '../../sheets/in-line.js';
 import { type SetPart, type SetProblem, setStep } from '../set-problem.js';
 import { element, withHtml } from './element.js';
 
@@ -14,11 +16,10 @@ function partWorking({ letter, part, options }: SetPart): HTMLElement[] {
     if ('say' in step) return element('li', {}, step.say);
     return element('li', {}, withHtml('span', {}, step.mathml), ` = ${step.result}`);
   });
-  const { expects } = part;
-  const letters = expects.kind === 'choice' ? [expects.letter] : [];
-  const chosen = options.filter((option) => letters.includes(option.letter));
-  const answer = element('p', {}, 'Answer: ');
-  answer.append(element('strong', {}, part.answer), ...chosen.map(({ text }) => withHtml('span', {}, text)));
+  const chosen = lettersOf(part.expects).flatMap((letter) => options.filter((one) => one.letter === letter));
+  const words = chosen.map(({ text }) => inLine(text)).join(', ');
+  const answer = element('p', {}, 'Answer: ', element('strong', {}, part.answer));
+  if (words !== '') answer.append(' ', withHtml('span', {}, words));
   const checks = checkViews(part.checks).map(({ source, said }) => element('li', {}, `${source}: ${said}`));
   return [
     ...(letter === '' ? [] : [element('p', { class: 'part-name' }, letter)]),
