@@ -28,12 +28,13 @@ export function workedExample(
   if (run?.kind !== 'calculation') {
     const subject = subjectOf(name, workings);
     const { title, symbol, unit, value } = subject;
+    const own = systemOf(symbol, system);
     return {
       title,
       given: [],
       steps: methodOf(subject, undefined, workings, system),
-      found: [{ name: title, symbol, value: bench(value, unit, system) }],
-      checks: checksOf(subject, workings, system),
+      found: [{ name: title, symbol, value: bench(value, unit, own) }],
+      checks: checksOf(subject, workings, own),
     };
   }
   const { full } = run;

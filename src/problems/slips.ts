@@ -16,8 +16,8 @@ interface DeclaredSlip {
   readonly makes?: string | undefined;
 }
 
-/** A number that prints as nought. */
-const NOTHING = /^−?0(?:\.0*)?(?![.\d])/;
+/** What prints as nought, in one number or in several: 0.00, 0° 0′. */
+const isNothing = (text: string): boolean => /0/.test(text) && !/[1-9]/.test(text);
 
 /** One slip worked: the number it gives, and its line on the key. */
 export interface WorkedSlip {
@@ -48,7 +48,7 @@ export function slipsOf(
     try {
       const value = known.evaluate(formula);
       const gives = answer.write(value);
-      if (NOTHING.test(gives) && !NOTHING.test(answer.text)) return []; // nobody writes down nought
+      if (isNothing(gives) && !isNothing(answer.text)) return []; // nobody writes down nought
       const teeth = makes === undefined ? '' : ` ${teethMade(known.evaluate(makes), system)}`;
       const cut = from.kind === 'found' ? cutWrong(from, value) : undefined;
       const line = { gives, says: says + teeth, shown: measure.shown(value), ...(cut ? { cut } : {}) };
