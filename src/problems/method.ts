@@ -137,6 +137,10 @@ function shortName(name: string): string {
 
 const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/\^2/g, '²'],
+  [/\bpi\b/g, 'π'],
+  [/\bsqrt\(/g, '√('],
+  [/\ba(?=(?:sin|cos|tan)d?\()/g, 'arc'],
+  [/(?<=sin|cos|tan)d\(/g, '('],
   [/abs\(([^()]*)\)/g, '|$1|'],
   [/<=/g, '≤'],
   [/>=/g, '≥'],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Fault } from '../../src/problems/fault.js';
+import { relationInWords } from '../../src/problems/method.js';
 import { Names } from '../../src/problems/names.js';
 import { holds, sidesInWords } from '../../src/problems/relation.js';
 
@@ -35,4 +36,9 @@ describe('relations', () => {
 
   it('are told with their numbers', () =>
     expect(sidesInWords('blank.depth*2 <= teeth and leaves != 7', names)).toBe('4.72 ≤ 60 and 8 ≠ 7'));
+});
+
+it('reads aloud as it would be written on a board', () => {
+  expect(relationInWords('chord*pi <= sqrt(rootRadius^2 - 1)')).toBe('chord × π ≤ √(root radius² − 1)');
+  expect(relationInWords('asind(lean) = atan(2) - cosd(60)')).toBe('arcsin(lean) = arctan(2) − cos(60)');
 });
