@@ -27,8 +27,8 @@ export interface Answer {
   readonly expects: Expected;
 }
 
-/** Of a step: less than this is no difference. */
-const DUST = 0.01;
+/** Of a step: what binary arithmetic leaves of nought. */
+const DUST = 1e-6;
 
 /** Nearer to halfway than this share of a step, rounding is ambiguous. */
 const NEAR_HALF = 0.02;

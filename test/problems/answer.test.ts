@@ -47,6 +47,12 @@ describe('how an answer is printed, and what is taken as right', () => {
     expect([50.19, 50.194, 50.226, 49.6].map(takes)).toEqual([false, false, false, false]);
   });
 
+  it('tells a range no wider than it takes', () => {
+    // 1 % of 19.95 is 0.1995, just short of four steps.
+    const answer = answerOf(subject(19.95 * 25.4, 'mm'), { to: '0.05 in', accept: '1 %' }, 'inch');
+    expect(told(answer)).toBe('19.95 in | 19.80 in to 20.10 in');
+  });
+
   it('a setting of the crank, any that serves', () => {
     const moves = [
       { holes: 12, circle: 18 },
