@@ -23,6 +23,8 @@ export const cautions = {
   soldering: 'Flux fumes and hot parts: ventilate, and let it cool before you touch it.',
   'hardening-cutters': 'Face shield and tongs; quench straight down, with the lid of the oil bath to hand.',
   screwcutting: 'Slow speed. Draw the tool back before you reverse; never reach over the work.',
+  'weights-and-springs':
+    'Let a mainspring down with its proper key before you touch the train. Keep clear below a hanging weight.',
 } as const;
 
 /** The name of a caution. */
