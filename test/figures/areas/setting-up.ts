@@ -44,4 +44,30 @@ export const settingUp: FigureValues = {
       ([[diameter, faceAngle], teeth]) => ({ diameter, faceAngle, teeth }),
     ),
   },
+  vernier: {
+    typical: { reading: 27.34, marked: true },
+    sweep: [
+      ...cross([0, 0.02, 0.1, 0.98, 6.3, 9.9, 10, 27.34, 49.96, 50, 99.98, 117.5, 150], [false, true]).map(
+        ([reading, marked]) => ({ reading, marked, units: 'mm' }),
+      ),
+      ...cross([0, 1, 24, 25, 99, 100, 999, 1000, 1077, 1318, 2024, 4999], [false, true]).map(
+        ([thous, marked]) => ({ reading: 0.0254 * thous, marked, units: 'inch' }),
+      ),
+    ],
+  },
+  micrometer: {
+    typical: { reading: 5.78, marked: true },
+    sweep: [
+      ...cross(
+        [
+          0, 0.01, 0.25, 0.49, 0.5, 4.99, 5, 5.02, 5.78, 9.97, 10.03, 10.1, 11.99, 12.5, 17.32, 20.01, 24.5,
+          25,
+        ],
+        [false, true],
+      ).map(([reading, marked]) => ({ reading, marked, units: 'mm' })),
+      ...cross([0, 1, 12, 25, 99, 100, 101, 228, 303, 450, 500, 733, 999, 1000], [false, true]).map(
+        ([thous, marked]) => ({ reading: 0.0254 * thous, marked, units: 'inch' }),
+      ),
+    ],
+  },
 };
