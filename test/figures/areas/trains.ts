@@ -36,6 +36,31 @@ export const trains: FigureValues = {
     typical: { wheels: [60, 56], pinions: [8, 7], module: 0.8, escapeTeeth: 30, escapeDiameter: 32 },
     sweep: trainSweep,
   },
+  'train-path': {
+    typical: {
+      wheels: [96, 64, 60],
+      pinions: [8, 8, 8],
+      escapeTeeth: 30,
+      ...motionWorks[5],
+    },
+    sweep: [
+      ...[true, false].flatMap((counted) =>
+        motionWorks.map((dial) => ({
+          ...dial,
+          counted,
+          wheels: [108, 60, 56],
+          pinions: [9, 8, 7],
+          escapeTeeth: 30,
+        })),
+      ),
+      { wheels: '60, 56', pinions: '8, 7', escapeTeeth: 30, hourArbor: 1 },
+      { wheels: [60, 56], pinions: [8, 7], escapeTeeth: 30, hourArbor: 1, ...motionWorks[3] },
+      { wheels: 60, pinions: 8, escapeTeeth: 15, hourArbor: 1 },
+      { wheels: [84, 78, 64, 60, 70], pinions: [12, 8, 8, 8, 7], escapeTeeth: 15, hourArbor: 3 },
+      { wheels: [144, 30, 24], pinions: [6, 12, 12], escapeTeeth: 60, ...motionWorks[6] },
+      { wheels: [72, 96, 96], pinions: [6, 6, 6], escapeTeeth: 42, ...motionWorks[2], counted: false },
+    ],
+  },
   'motion-work': {
     typical: { cannonPinion: 15, minuteWheel: 45, minutePinion: 12, hourWheel: 48, module: 0.8 },
     sweep: [0.2, 0.4, 0.8, 1.5].flatMap((module) => motionWorks.map((set) => ({ ...set, module }))),

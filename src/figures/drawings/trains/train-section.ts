@@ -1,15 +1,12 @@
-import { arrow } from '../../drafting/arrow.js';
-import { hatch } from '../../drafting/hatch.js';
 import { notesAt } from '../../drafting/leader.js';
 import { point } from '../../drafting/point.js';
 import { firstThatFits, scaleName } from '../../drafting/scale.js';
 import { plain } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
 import { Pen } from '../../pen.js';
-import { type Arbor, arborsInARow, type Part, reachOf, trainGiven, trainInWords } from './arbors.js';
+import { arborsInARow, reachOf, trainGiven, trainInWords } from './arbors.js';
+import { drawBox, drawClimb, drawPlates, HEIGHT } from './side-view.js';
 
-/** Heights, mm on paper; only what lies across the arbors is to scale. */
-const HEIGHT = { wheel: 2, pinion: 6, step: 10, plate: 3, room: 6 } as const;
 const SCALES = [5, 2, 1, 0.5, 0.2, 0.1] as const;
 const WIDEST = 110;
 
@@ -55,27 +52,3 @@ export const trainSection = defineFigure({
     });
   },
 });
-
-/** The two plates, cut through. */
-function drawPlates(pen: Pen, left: number, right: number, top: number): void {
-  for (const [upper, lower] of [
-    [top - HEIGHT.plate, top],
-    [0, HEIGHT.plate],
-  ] as const) {
-    const corners = [point(left, upper), point(right, upper), point(right, lower), point(left, lower)];
-    hatch(pen, [corners], { spacing: 1.6 });
-    pen.polygon('outline', corners);
-  }
-}
-
-/** A wheel or pinion edge on, round its arbor. */
-function drawBox(pen: Pen, x: number, level: number, { radius }: Part, height: number): void {
-  const box = { left: x - radius, right: x + radius, top: level - height / 2, bottom: level + height / 2 };
-  pen.rectangle('outline', box, 'paper');
-}
-
-/** The drive goes up an arbor from its pinion to its wheel. */
-function drawClimb(pen: Pen, { x, pinion }: Arbor, from: number, to: number): void {
-  const beside = x + Math.max(1.6, Math.min(pinion?.radius ?? 0, 3));
-  arrow(pen, point(beside, from - HEIGHT.pinion / 2 - 0.6), point(beside, to + HEIGHT.wheel / 2 + 0.6));
-}
