@@ -24,6 +24,12 @@ export const wheels: FigureValues = {
       { teeth: 30, leaves: 5, module: 2, addendum: 'theoretical' },
     ],
   },
+  'tooth-sizes': {
+    typical: { modules: [0.5, 0.8, 1, 1.5] },
+    sweep: [[0.05], [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 1, 1.5], [5, 4, 3], [0.8, 0.794], [2, 1.5875]].map(
+      (modules) => ({ modules }),
+    ),
+  },
   'tooth-curve': {
     typical: { teeth: 60, leaves: 8, module: 0.8 },
     sweep: each(PAIRS, MODULES, ([teeth, leaves], module) => ({
