@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Marks } from './drafting/marks.js';
+import type { Extent, Marks } from './drafting/marks.js';
 
 /** How the page wants its figures. */
 export interface FigureStyle {
@@ -27,6 +27,8 @@ export interface Figure {
 /** A figure with the record of where its ink lies, by which a test proves that no label touches a line. */
 export interface Drawing extends Figure {
   readonly marks: Marks;
+  /** What is on the paper, in mm about the drawing’s own origin, to be set into a larger drawing. */
+  readonly content: { readonly box: Extent; readonly elements: readonly string[] };
 }
 
 /** One kind of figure: what it needs to be given, and how it is drawn from that. */

@@ -1,8 +1,16 @@
+import { shareWithin } from './drafting/clear.js';
 import { labelWidth, REACH, type Weight } from './drafting/label.js';
 import { type Extent, extentOf, type Ink, type LabelBox, type Marks } from './drafting/marks.js';
-import type { Point } from './drafting/point.js';
+import { along, type Point } from './drafting/point.js';
 import { fittedDash, type StrokeKind, strokes } from './drafting/strokes.js';
-import { circleElement, pathElement, roundElements, svgElement, textElement } from './drafting/svg.js';
+import {
+  circleElement,
+  pathElement,
+  placed,
+  roundElements,
+  svgElement,
+  textElement,
+} from './drafting/svg.js';
 import { sweep, Trace } from './drafting/trace.js';
 import type { Drawing, FigureStyle } from './figure.js';
 
@@ -131,19 +139,64 @@ export class Pen {
     return extentOf(this.marks);
   }
 
-  /** Takes the paper off the board: the figure is as large as what is on it. */
-  finish(label: string, scale: string): Drawing {
+  /**
+   * Takes the paper off the board: the figure is as large as what is on it.
+   *
+   * @param printer what 1 mm comes out as on one printer, across and down: the whole is stretched to make up for it
+   */
+  finish(
+    label: string,
+    scale: string,
+    printer: { readonly x: number; readonly y: number } = { x: 1, y: 1 },
+  ): Drawing {
     const { left, top, right, bottom } = this.extent;
     const box = { left: left - MARGIN, top: top - MARGIN, right: right + MARGIN, bottom: bottom + MARGIN };
     return {
-      svg: svgElement(box, label, this.#elements),
-      width: box.right - box.left,
-      height: box.bottom - box.top,
+      svg: svgElement(box, label, this.#elements, printer),
+      width: (box.right - box.left) / printer.x,
+      height: (box.bottom - box.top) / printer.y,
       label,
       scale,
       marks: this.marks,
+      content: { box, elements: this.#elements },
     };
   }
+
+  /**
+   * Sets a finished drawing into this one, its own origin at a place; with a window, only what lies within that is
+   * seen.
+   */
+  place({ content, marks }: Drawing, at: Point, window?: Extent): void {
+    this.#elements.push(...placed(content.elements, at, window));
+    const moved = (p: Point): Point => ({ x: p.x + at.x, y: p.y + at.y });
+    for (const { width, points } of marks.ink) {
+      const run = points.map(moved);
+      this.#ink.push(...(window ? seenThrough(window, run) : [run]).map((one) => ({ width, points: one })));
+    }
+    for (const { text, corners } of marks.labels) {
+      const there = corners.map(moved);
+      if (!window) this.#labels.push({ text, corners: there });
+      else if (there.some((p) => isWithin(window, p)))
+        this.#labels.push({ text, corners: there.map((p) => nearestWithin(window, p)) });
+    }
+  }
+}
+
+const isWithin = ({ left, right, top, bottom }: Extent, { x, y }: Point): boolean =>
+  x >= left && x <= right && y >= top && y <= bottom;
+
+const nearestWithin = ({ left, right, top, bottom }: Extent, { x, y }: Point): Point => ({
+  x: Math.min(right, Math.max(left, x)),
+  y: Math.min(bottom, Math.max(top, y)),
+});
+
+/** What a window shows of a run, stretch by stretch. */
+function seenThrough(window: Extent, run: readonly Point[]): Point[][] {
+  return run.slice(1).flatMap((to, i) => {
+    const from = run[i] as Point;
+    const share = shareWithin(window, from, to);
+    return share ? [share.map((at) => along(from, to, at))] : [];
+  });
 }
 
 /** From one line of a label to the next, in font sizes. */

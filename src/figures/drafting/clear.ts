@@ -39,20 +39,25 @@ const grown = ({ left, top, right, bottom }: Extent, by: number): Extent => ({
 const apart = (a: Extent, b: Extent, by: number): boolean =>
   a.right + by < b.left || b.right + by < a.left || a.bottom + by < b.top || b.bottom + by < a.top;
 
-/** Whether a stretch enters a room: what is left of it between the room's sides, and then between top and bottom. */
-function crosses(room: Extent, p: Point, q: Point): boolean {
+const crosses = (room: Extent, p: Point, q: Point): boolean => shareWithin(room, p, q) !== undefined;
+
+/**
+ * Which part of a stretch lies in a room, from and to, as shares of it: what is left of it between the room's sides, and
+ * then between top and bottom. Nothing where none does.
+ */
+export function shareWithin(room: Extent, p: Point, q: Point): [number, number] | undefined {
   let [from, to] = [0, 1];
   for (const [start, way, low, high] of [
     [p.x, q.x - p.x, room.left, room.right],
     [p.y, q.y - p.y, room.top, room.bottom],
   ] as const) {
     if (way === 0) {
-      if (start < low || start > high) return false;
+      if (start < low || start > high) return undefined;
       continue;
     }
     const [a, b] = [(low - start) / way, (high - start) / way];
     from = Math.max(from, Math.min(a, b));
     to = Math.min(to, Math.max(a, b));
   }
-  return from <= to;
+  return from <= to ? [from, to] : undefined;
 }

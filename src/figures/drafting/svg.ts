@@ -96,14 +96,32 @@ function lettering(label: string, size: number): string {
     .join('');
 }
 
+/** Elements of another drawing, moved to a place; with a window, in a view that cuts off what lies beyond it. */
+export function placed(elements: readonly string[], { x, y }: Point, window: Extent | undefined): string[] {
+  if (!window) return [`<g transform="translate(${n(x)} ${n(y)})">`, ...elements, '</g>'];
+  const size = `width="${n(window.right - window.left)}" height="${n(window.bottom - window.top)}"`;
+  const view = `${n(window.left - x)} ${n(window.top - y)} ${n(window.right - window.left)} ${n(window.bottom - window.top)}`;
+  return [
+    `<svg x="${n(window.left)}" y="${n(window.top)}" ${size} viewBox="${view}" overflow="hidden">`,
+    ...elements,
+    '</svg>',
+  ];
+}
+
 /** The whole drawing, one element a line, sized in millimetres. No ids: many figures stand on one page. */
-export function svgElement(box: Extent, label: string, elements: readonly string[]): string {
-  const width = n(box.right - box.left);
-  const height = n(box.bottom - box.top);
-  const view = `${n(box.left)} ${n(box.top)} ${width} ${height}`;
+export function svgElement(
+  box: Extent,
+  label: string,
+  elements: readonly string[],
+  printer = { x: 1, y: 1 },
+): string {
+  const [across, down] = [box.right - box.left, box.bottom - box.top];
+  const [width, height] = [n(across / printer.x), n(down / printer.y)];
+  const uneven = printer.x === 1 && printer.y === 1 ? '' : ' preserveAspectRatio="none"';
+  const view = `${n(box.left)} ${n(box.top)} ${n(across)} ${n(down)}`;
   const face = 'font-family="Benchleaf Figures, sans-serif"';
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="${view}" ` +
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="${view}"${uneven} ` +
       `role="img" aria-label="${escaped(label)}" ${face} fill="none" stroke="#000" stroke-linejoin="round">`,
     ...elements,
     '</svg>',

@@ -1,4 +1,4 @@
-import { derived, type FormulaRecord } from '../record.js';
+import { derived, type FormulaRecord, practice } from '../record.js';
 
 /** Finishing: published formulas, by id. Lengths mm unless the title says otherwise. */
 export const finishingFormulas = {
@@ -60,6 +60,56 @@ export const finishingFormulas = {
         result: 26.565,
         tolerance: 5e-4,
         source: derived('5-12-13 and 6-8-10 triangles: 3 in 6, a slope of a half'),
+      },
+    ],
+  },
+  'print-scale': {
+    title: 'Scale of a print, by a bar that was measured',
+    formula: 'k = q/b',
+    source: derived('what is measured over what should be'),
+    worked: [
+      { given: { q: 96.5, b: 100 }, result: 0.965, tolerance: 1e-12, source: derived('96.5 hundredths') },
+    ],
+  },
+  'print-percent': {
+    title: 'How far a print is over, per cent',
+    formula: 'p = 100*(q - b)/b',
+    source: derived('the difference in hundredths of the bar'),
+    worked: [
+      { given: { q: 99.8, b: 100 }, result: -0.2, tolerance: 1e-9, source: derived('0.2 mm short in 100') },
+    ],
+  },
+  'printed-length': {
+    title: 'A length as it comes out of the printer',
+    formula: 'y = L*q/b',
+    source: derived('as the bar, so the length'),
+    worked: [
+      {
+        given: { L: 50.21, q: 96.5, b: 100 },
+        result: 48.45,
+        tolerance: 5e-3,
+        source: derived('a twentieth and a bit short: 50.21 less 1.76'),
+      },
+    ],
+  },
+  'drawn-length': {
+    title: 'What to draw, so that a length comes out right',
+    formula: 'w = L*b/q',
+    source: derived('the other way about'),
+    worked: [
+      { given: { L: 48, q: 96, b: 100 }, result: 50, tolerance: 1e-12, source: derived('48 is 96 % of 50') },
+    ],
+  },
+  'rim-inside-by-rule': {
+    title: 'Inside diameter of a rim as wide as the teeth are deep',
+    formula: 'D = d_f - 2*h',
+    source: practice('a rim as wide below the teeth as they are deep'),
+    worked: [
+      {
+        given: { d_f: 45.488, h: 2.36 },
+        result: 40.768,
+        tolerance: 1e-9,
+        source: derived('45.488 less 4.72'),
       },
     ],
   },

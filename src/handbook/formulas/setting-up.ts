@@ -2,6 +2,15 @@ import { derived, type FormulaRecord } from '../record.js';
 
 /** Setting up and cutting: published formulas, by id. Lengths mm unless the title says otherwise. */
 export const settingUpFormulas = {
+  inches: {
+    title: 'Inches in a length of millimetres',
+    formula: 'y = 5*L/127',
+    source: derived('127 mm are 5 in, since 25.4 mm are one by the agreement of 1959'),
+    worked: [
+      { given: { L: 25.4 }, result: 1, tolerance: 1e-12, source: derived('one inch') },
+      { given: { L: 69.05625 }, result: 2.71875, tolerance: 1e-9, source: derived('2 23/32 in') },
+    ],
+  },
   approach: {
     title: 'Approach of a round cutter',
     formula: 'g = sqrt(h*(D - h))',

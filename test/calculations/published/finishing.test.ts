@@ -116,3 +116,21 @@ describe('optical flats', () => {
     expect(micrometres).toBeLessThan(1);
   });
 });
+
+describe('a print that is out of scale, against an independent hand reckoning (no published example)', () => {
+  // A bar of 100 that measures 96.5: the class wheel of 50.21 comes out 48.45.
+  near('print.scale', { length: 50.21, measured: 96.5 }, 'printed', 48.45, 5e-3);
+  near('print.scale', { length: 50.21, measured: 96.5 }, 'scale', 0.965, 1e-12);
+  near('print.scale', { length: 50.21, measured: 96.5 }, 'percent', -3.5, 1e-9);
+  // 96.5 % of 52.03 is 50.21.
+  near('print.scale', { length: 50.21, measured: 96.5 }, 'drawn', 52.03, 5e-3);
+  // Four inches that measure 3.992 in: a fifth of a hundredth short.
+  near('print.scale', { length: 100, measured: 3.992 * INCH, bar: 4 * INCH }, 'printed', 99.8, 1e-9);
+});
+
+describe('the rule for rim, arms and hub, against an independent hand reckoning (no published example)', () => {
+  const wheel = { rootDiameter: 45.488, depthOfCut: 2.36 };
+  near('crossing.proportions', wheel, 'rimInsideDiameter', 40.768, 1e-9);
+  near('crossing.proportions', wheel, 'armWidthAtHub', 3.54, 1e-9);
+  near('crossing.proportions', { ...wheel, arbor: 4 }, 'hubDiameter', 14, 1e-9);
+});

@@ -6,6 +6,12 @@ const INCH = 25.4;
 const FOOT = 0.3048;
 
 describe('setting up', () => {
+  // Decimal equivalents of an inch, as any engineer's pocket book has them (from memory): 7/32 is 5.556 mm, 23/32 18.256.
+  near('size.convert', { length: '7/32in' }, 'inches', 0.21875, 1e-12);
+  near('size.convert', { length: 18.256 }, 'sixtyFourths', 46, 0);
+  near('size.convert', { length: 7.2 }, 'sixtyFourths', 18, 0);
+  near('size.convert', { length: 7.2 }, 'over', -0.05625, 1e-9);
+
   // The chord of a circle by Pythagoras; the slab-milling value is Groover's (from memory): 0.98 in.
   near(
     'setup.overTravel',

@@ -16,6 +16,8 @@ export const finishing: Sensible = {
     hubRadius: 6,
     pegRadii: [8, 30],
   },
+  'crossing.proportions': { rootDiameter: 45.488, depthOfCut: 2.36 },
+  'print.scale': { length: 50.208, measured: 96.5 },
   'disc.mass': { diameter: 48, thickness: 2 },
   'facing.flatness': { bands: 3 },
 };

@@ -13,12 +13,9 @@ import { ENLARGEMENTS, firstThatFits, scaleName } from '../../drafting/scale.js'
 import { length as inWords, plain } from '../../drafting/wording.js';
 import { wrapped } from '../../drafting/wrap.js';
 import { defineFigure } from '../../figure.js';
-import { count, length, toothModule, word } from '../../given.js';
 import { Pen } from '../../pen.js';
+import { cutGiven } from './given.js';
 import { closingTeeth, type Sector } from './sector.js';
-
-const arcSeconds = () => z.number().min(-100_000).max(100_000).describe('arc seconds, −100000 to 100000');
-const set = (most: number) => z.number().min(-most).max(most).describe(`a length in mm, −${most} to ${most}`);
 
 /** On paper an outline may stand off its points so far, mm. */
 const FINE = 0.02;
@@ -27,22 +24,7 @@ const FINE = 0.02;
 export const simulatedSector = defineFigure({
   name: 'simulated-sector',
   title: 'The closing tooth and its neighbours',
-  given: z.strictObject({
-    teeth: count(12, 400),
-    leaves: count(5, 100),
-    module: toothModule(),
-    steps: count(4, 500).optional(),
-    stepErrorArcSeconds: arcSeconds().default(0),
-    slipAt: count(1, 499).optional(),
-    slipArcSeconds: arcSeconds().optional(),
-    slipPutBack: word('no', 'yes').default('no'),
-    offset: set(2).default(0),
-    depthError: set(2).default(0),
-    eccentricity: length(0, 4).default(0),
-    cutterModule: toothModule().optional(),
-    blankDiameter: length(1, 2000).optional(),
-    depthForm: word('2.95', '3.38', '2.45').default('2.95'),
-  }),
+  given: z.strictObject(cutGiven),
   draw(given, style) {
     refuse(given);
     const wheel = cut(given);
@@ -121,7 +103,11 @@ function drawSector(pen: Pen, wheel: CutWheel, given: Given, sector: Sector, sca
 }
 
 /** The longest stretch of the outline within a sector, from right to left. */
-function outlineWithin(wheel: CutWheel, { from, to, middle }: Sector, within: number) {
+export function outlineWithin(
+  wheel: CutWheel,
+  { from, to, middle }: Pick<Sector, 'from' | 'to' | 'middle'>,
+  within: number,
+) {
   const around = fewerPoints(wheel.outlines, within)
     .reduce((a, b) => (b.length > a.length ? b : a), [])
     .map((p) => {

@@ -7,7 +7,7 @@ import { onBearing, point } from '../../drafting/point.js';
 import { firstThatFits, scalesNear } from '../../drafting/scale.js';
 import { length as inWords } from '../../drafting/wording.js';
 import { defineFigure } from '../../figure.js';
-import { length } from '../../given.js';
+import { length, word } from '../../given.js';
 import { Pen } from '../../pen.js';
 
 /** The step as drawn, mm, at the smallest lettering: large enough to be seen, small against the bar. */
@@ -18,12 +18,17 @@ export const halfTurnTest = defineFigure({
   name: 'half-turn-test',
   title: 'The half-turn test',
   given: z
-    .strictObject({ diameter: length(1, 500), halfTurnStep: length(0.02, 50) })
+    .strictObject({
+      diameter: length(1, 500),
+      halfTurnStep: length(0.02, 50),
+      /** Whether what the letters mean stands below; where there is no room the words beside it say so. */
+      legend: word('yes', 'no').default('yes'),
+    })
     .refine((g) => g.halfTurnStep <= g.diameter / 5, {
       path: ['halfTurnStep'],
       message: 'at most a fifth of the diameter',
     }),
-  draw({ diameter, halfTurnStep }, style) {
+  draw({ diameter, halfTurnStep, legend: said }, style) {
     const mm = (value: number): string => inWords(value, style, 3);
     const label =
       `End view of a bar of ${mm(diameter)} with a cut on each side, made half a turn apart: one stands ` +
@@ -32,6 +37,7 @@ export const halfTurnTest = defineFigure({
       const pen = new Pen(style);
       drawTest(pen, Math.max(22, 4.6 * style.labelSize), (halfTurnStep / 2) * scale);
       if (!isClear(pen)) return undefined;
+      if (said === 'no') return pen.finish(label, 'not to scale');
       legend(pen, point(pen.extent.left, pen.extent.bottom + style.labelSize), [
         { letter: '1', meaning: 'first cut, after half a turn', value: '' },
         { letter: '2', meaning: 'second cut, cutter not moved', value: '' },
