@@ -23,10 +23,32 @@ export const lists = {
         .join(''),
     };
   },
-  async sheets(): Promise<Listed> {
+  async documents(): Promise<Listed> {
     const { kinds } = await import('../pack/kinds.js');
     const entries = Object.entries(kinds).map(([name, title]) => ({ name, title }));
     return { entries, text: entries.map(({ name, title }) => `${name}: ${title}\n`).join('') };
+  },
+  async sheets(): Promise<Listed> {
+    const { referenceSheets } = await import('../reference/index.js');
+    const { templates } = await import('../reference/templates/index.js');
+    const { shopCards } = await import('../reference/cards/index.js');
+    const named = [
+      ...referenceSheets.map((kind) => ({ ...kind, name: `sheet:${kind.name}` })),
+      ...templates.map((kind) => ({ ...kind, name: `template:${kind.name}` })),
+      ...shopCards.map((kind) => ({ ...kind, name: `card:${kind.name}` })),
+    ];
+    const entries = named.map(({ name, title, line, needs }) => ({
+      name,
+      title,
+      line,
+      needs: needs?.words ?? 'no equipment',
+    }));
+    return {
+      entries,
+      text: entries
+        .map(({ name, title, line, needs }) => `${name}: ${title}; ${line}\n    needs ${needs}\n`)
+        .join(''),
+    };
   },
   async figures(): Promise<Listed> {
     const { figures } = await import('../figures/index.js');

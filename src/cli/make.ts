@@ -14,6 +14,7 @@ interface MakeOptions {
   readonly learners?: string;
   readonly versions?: 2;
   readonly only: ReadonlySet<Kind>;
+  readonly printerScale?: { readonly x: number; readonly y: number };
   readonly json?: true;
   readonly quiet?: true;
 }
@@ -23,7 +24,10 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
   benchleaf
     .command('make')
     .description('print a course, or lessons, as PDF files')
-    .argument('[what...]', 'a course file, or lessons by folder or name; the sample course if none is named')
+    .argument(
+      '[what...]',
+      'a course file, lessons by folder or name, or reference sheets, templates and cards by name; the sample course if none is named',
+    )
     .option('--kit <file>', 'the workshop whose equipment the numbers are for')
     .option('--out <folder>', 'where the files go', 'out')
     .addOption(new Option('--paper <size>', 'size of the paper').choices(['a4', 'letter']).default('a4'))
@@ -47,20 +51,30 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         .argParser(readKinds)
         .default(new Set(printedKinds), 'all that are printed'),
     )
+    .addOption(
+      new Option(
+        '--printer-scale <scale>',
+        'what 1 comes out as on your printer, such as X=0.998,Y=1.001: templates tell it, and are made a second time for that printer',
+      ).argParser(readPrinterScale),
+    )
     .option('--json', 'print data about what was made')
     .option('--quiet', 'say nothing but what goes wrong')
     .addHelpText(
       'after',
       '\nExamples:\n  benchleaf make\n  benchleaf make lessons/courses/larkfield.yaml --learners class.csv\n' +
-        '  benchleaf make 16-simple-indexing --kit lessons/kits/mill-yard.yaml --paper letter --print large',
+        '  benchleaf make 16-simple-indexing --kit lessons/kits/mill-yard.yaml --paper letter --print large\n' +
+        '  benchleaf make --only sheets\n' +
+        '  benchleaf make card:diagnosis card:guards\n' +
+        '  benchleaf make sheet:simple-indexing --kit lessons/kits/mill-yard.yaml\n' +
+        '  benchleaf make template:printer-test template:crossing --printer-scale X=0.998,Y=1.001',
     )
     .action(async (what: string[], options: MakeOptions) => {
       const { choose } = await import('../pack/choose.js');
       const { make } = await import('../pack/make.js');
       const { freshCode } = await import('../problems/code.js');
       const { join } = await import('node:path');
-      const { course, kit } = choose(what);
-      const { paper, print, units, variant, learners, versions, only } = options;
+      const { course, kit, only = options.only } = choose(what);
+      const { paper, print, units, variant, learners, versions, printerScale } = options;
       const order = {
         course,
         kit: options.kit ?? kit,
@@ -71,6 +85,7 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         ...(variant === undefined ? {} : { variant: variant === 'new' ? freshCode() : variant }),
         ...(learners === undefined ? {} : { learners }),
         ...(versions === undefined ? {} : { versions }),
+        ...(printerScale === undefined ? {} : { printer: printerScale }),
       };
       if (options.out.trim() === '')
         throw new CommandError('--out names no folder', ['Write for instance --out out.']);
@@ -87,6 +102,21 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
 function readVersions(text: string): 2 {
   if (text.trim() === '2') return 2;
   throw new InvalidArgumentError('There may be 2, for neighbours.');
+}
+
+/** Further out than this, a printer is not printing at full size. */
+const PRINTERS = { least: 0.9, most: 1.1 };
+
+function readPrinterScale(text: string): { readonly x: number; readonly y: number } {
+  const parts = text.split(',').map((part) => /^\s*([xy])\s*=\s*(\d(?:\.\d{1,6})?)\s*$/i.exec(part));
+  const [x, y] = ['x', 'y'].map((letter) =>
+    Number(parts.find((part) => part?.[1]?.toLowerCase() === letter)?.[2] ?? Number.NaN),
+  ) as [number, number];
+  const within = (scale: number): boolean => scale >= PRINTERS.least && scale <= PRINTERS.most;
+  if (parts.length === 2 && within(x) && within(y)) return { x, y };
+  throw new InvalidArgumentError(
+    `Write it as X=0.998,Y=1.001, measured over true; each from ${PRINTERS.least} to ${PRINTERS.most}.`,
+  );
 }
 
 function readKinds(text: string): ReadonlySet<Kind> {

@@ -50,7 +50,7 @@ export function program({ out, err }: Streams): Command {
 
   benchleaf
     .command('list')
-    .description('list what there is: calculations, lessons, sheets or figures')
+    .description('list what there is: calculations, lessons, documents, sheets or figures')
     .argument('[what]', Object.keys(lists).join(', '), 'calculations')
     .option('--json', 'print data instead of text')
     .action(async (what: string, options: { json?: true }) => {

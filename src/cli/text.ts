@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import type { Calculation } from '../calculations/calculation.js';
 import type { CalculationEntry } from '../calculations/catalogue.js';
 import type { Worked } from '../calculations/work.js';
@@ -56,5 +57,8 @@ export function madeText({ variant, documents }: Made, folder: string): string {
   const pages = documents.reduce((sum, document) => sum + document.pages, 0);
   const numbers = documents.some((document) => document.variant) ? `, variant ${variant}` : '';
   const printed = pages === 0 ? '' : `, ${counted(pages, 'page')}`;
-  return `${counted(documents.length, 'document')}${printed} in ${folder}${numbers}\n`;
+  const told = documents.flatMap(({ file, reports = [] }) =>
+    reports.map((one) => `${basename(file)}: ${one}\n`),
+  );
+  return `${told.join('')}${counted(documents.length, 'document')}${printed} in ${folder}${numbers}\n`;
 }

@@ -32,5 +32,6 @@ export const helperShapes: Readonly<Record<string, HelperShape>> = {
     example: '{{worked "wheel.blank" show="outsideDiameter"}}',
   },
   figure: { values: 1, options: 'any', block: true, example: '{{figure "wheel-blank" teeth=teeth}}' },
+  ref: inline('{{ref "wheel-blank"}}'),
   problems: { values: 0, options: [], block: true, example: '{{problems}}' },
 };

@@ -37,6 +37,10 @@ export const lessonSchema = z.strictObject({
   cautions: z.array(z.enum(cautionNames)).max(3).default([]),
   example: z.record(z.string(), value).default({}),
   works: workingsSchema.default({}),
+  /** What letters of the lesson's own formulas stand for, as in `D_1: diameter of the first peg (mm)`. */
+  symbols: z
+    .record(z.string().regex(/^[A-Za-z](_[A-Za-z0-9]+)?$/, 'expected a letter, such as D or D_1'), line)
+    .default({}),
   /** Problems of one kind are printed with less and less of their working, from all to none. */
   fade: z.boolean().default(false),
   problems: z.record(name, problemSchema).default({}),

@@ -2,6 +2,7 @@ import Handlebars from 'handlebars';
 import { nearest } from '../diagnostics/suggest.js';
 import { figures } from '../figures/index.js';
 import { helperShapes } from './helpers.js';
+import { checkReferences, equationsIn, type Labelled, type Reference } from './references.js';
 import type { Vocabulary } from './vocabulary.js';
 
 /** Something wrong in a text with `{{…}}`. */
@@ -48,11 +49,14 @@ export function checkTemplate(text: string, known: Vocabulary, part: LessonPart)
   }
   const checker = new Checker(text.split('\n'), known, part, faults);
   checker.accept(tree);
+  faults.push(...checkReferences([...checker.figures, ...equationsIn(text)], checker.references));
   return { faults, worked: checker.worked };
 }
 
 class Checker extends Handlebars.Visitor {
   readonly worked: WorkedBlock[] = [];
+  readonly figures: Labelled[] = [];
+  readonly references: Reference[] = [];
   constructor(
     readonly lines: readonly string[],
     readonly known: Vocabulary,
@@ -76,6 +80,7 @@ class Checker extends Handlebars.Visitor {
     }
     this.#shape(statement, path.original);
     if (shape.block) this.#block(statement, path.original);
+    else if (path.original === 'ref') this.#reference(statement);
     else for (const param of params) this.#value(param);
     if (path.original === 'figure') for (const pair of hash?.pairs ?? []) this.#value(pair.value);
   }
@@ -128,11 +133,24 @@ class Checker extends Handlebars.Visitor {
       this.worked.push({
         name: first.value,
         show: showOf(statement),
-        line: first.loc.start.line,
-        column: first.loc.start.column + 1,
-        length: first.value.length + 2,
+        ...placeOf(first),
       });
     if (name === 'figure') this.#figure(statement, first);
+  }
+
+  /** A reference inside a text; what it leads to may come after it. */
+  #reference(statement: hbs.AST.MustacheStatement): void {
+    if (this.part === 'problem')
+      return this.#say(statement, 'helper', 'ref cannot stand in the words of a problem', [
+        'What a problem shows has no number.',
+      ]);
+    const [to] = statement.params as hbs.AST.StringLiteral[];
+    if (!to) return;
+    if (to.type !== 'StringLiteral')
+      return this.#say(to, 'helper', 'ref takes a name in quotation marks', [
+        `Write for instance ${helperShapes.ref?.example}.`,
+      ]);
+    this.references.push({ to: to.value, ...placeOf(to) });
   }
 
   #figure({ hash }: hbs.AST.MustacheStatement, name: hbs.AST.StringLiteral): void {
@@ -141,7 +159,13 @@ class Checker extends Handlebars.Visitor {
       return this.#say(name, 'figure', `there is no figure called ${JSON.stringify(name.value)}`, [
         suggestion(name.value, [...figures.keys()]) ?? 'See benchleaf list figures.',
       ]);
-    const takes = [...Object.keys(figure.given.shape), 'caption'];
+    if (this.part === 'body') this.figures.push({ label: name.value, own: false, ...placeOf(name) });
+    const label = hash?.pairs.find(({ key }) => key === 'label')?.value as hbs.AST.StringLiteral | undefined;
+    if (label?.type === 'StringLiteral')
+      this.figures.push({ label: label.value, own: true, ...placeOf(label) });
+    else if (label)
+      this.#say(label, 'figure', 'label takes a name in quotation marks', ['Write label="blank".']);
+    const takes = [...Object.keys(figure.given.shape), 'caption', ...(this.part === 'body' ? ['label'] : [])];
     for (const pair of hash?.pairs ?? [])
       if (!takes.includes(pair.key))
         this.#say(pair, 'figure', `the figure ${name.value} has no ${pair.key}`, [
@@ -183,6 +207,11 @@ class Checker extends Handlebars.Visitor {
     const length = start.line === end.line ? Math.max(1, end.column - start.column) : 1;
     this.faults.push({ rule, message, line: start.line, column: start.column + 1, length, hints });
   }
+}
+
+/** Where a name in quotation marks stands. */
+function placeOf({ loc, value }: hbs.AST.StringLiteral): Pick<WorkedBlock, 'line' | 'column' | 'length'> {
+  return { line: loc.start.line, column: loc.start.column + 1, length: String(value).length + 2 };
 }
 
 function showOf({ hash }: hbs.AST.MustacheStatement): string {

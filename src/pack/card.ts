@@ -8,12 +8,12 @@ import { checksOf } from '../problems/checks.js';
 import type { CheckLine } from '../problems/problem.js';
 import { inWords } from '../problems/show.js';
 import { subjectOf } from '../problems/subject.js';
+import { safestMove } from '../reference/dividing/safest-move.js';
 import type { BigNumber, QuarterMark, SheetHead, ShopCard } from '../sheets/model.js';
 import { formatLength, formatNumber, type UnitSystem } from '../units/format.js';
 import { MM_PER_INCH } from '../units/length.js';
 import { counted } from '../units/words.js';
 import { type CardWorkings, cardWorkings } from './card-workings.js';
-import { safestMove } from './circle-choice.js';
 import type { Job } from './job.js';
 
 const THIN = '\u202F';

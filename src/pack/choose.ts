@@ -1,7 +1,12 @@
 import { readdirSync } from 'node:fs';
 import { basename, dirname, extname, resolve } from 'node:path';
 import { CommandError } from '../diagnostics/errors.js';
+import { nearest } from '../diagnostics/suggest.js';
+import { shopCards } from '../reference/cards/index.js';
+import { referenceSheets } from '../reference/index.js';
+import { templates } from '../reference/templates/index.js';
 import { readCourse } from './course.js';
+import type { Kind } from './kinds.js';
 import type { CourseToMake } from './plan.js';
 import { isFile, lessonFile, lessonHint, OWN_LESSONS } from './shelf.js';
 
@@ -9,6 +14,8 @@ import { isFile, lessonFile, lessonHint, OWN_LESSONS } from './shelf.js';
 export interface Choice {
   readonly course: CourseToMake;
   readonly kit: string;
+  /** What the words themselves say is to be made. */
+  readonly only?: ReadonlySet<Kind>;
 }
 
 /** What is made when nothing is named. */
@@ -23,6 +30,8 @@ export const SAMPLE_KIT = resolve(OWN_LESSONS, 'kits/harrow-lane.yaml');
  * @throws {CommandError} something that is neither; {ContentError} a course with faults
  */
 export function choose(words: readonly string[]): Choice {
+  if (words.some((word) => [SHEET, TEMPLATE, CARD].some((prefix) => word.startsWith(prefix))))
+    return sheetsNamed(words);
   const [first = SAMPLE_COURSE, ...more] = words;
   const courseFile = courseNamed(first);
   if (courseFile) {
@@ -40,6 +49,55 @@ export function choose(words: readonly string[]): Choice {
   return {
     course: { name, title: 'Lessons', club: '', lessons: [...new Set(lessons)], jobs: [] },
     kit: SAMPLE_KIT,
+  };
+}
+
+/** What goes before the name of a reference sheet, of a template, and of a family of cards. */
+const SHEET = 'sheet:';
+const TEMPLATE = 'template:';
+const CARD = 'card:';
+
+/** What is made by its own name: `sheet:simple-indexing`, `template:crossing`, `card:diagnosis`. */
+function sheetsNamed(words: readonly string[]): Choice {
+  const known = [
+    ...referenceSheets.map(({ name }) => SHEET + name),
+    ...templates.map(({ name }) => TEMPLATE + name),
+    ...shopCards.map(({ name }) => CARD + name),
+  ];
+  for (const word of words) {
+    if (known.includes(word)) continue;
+    const bare = word.replace(/^\w+:/, '');
+    const near = known.find((one) => one.endsWith(`:${bare}`)) ?? nearest(word, known);
+    const what = word.startsWith(TEMPLATE)
+      ? 'is no template'
+      : word.startsWith(CARD)
+        ? 'are no cards'
+        : 'is no sheet';
+    throw new CommandError(`there ${what} ${JSON.stringify(word)}`, [
+      near ? `Did you mean ${near}?` : 'See benchleaf list sheets.',
+    ]);
+  }
+  const named = (prefix: string): string[] =>
+    words.filter((word) => word.startsWith(prefix)).map((word) => word.slice(prefix.length));
+  const [ofSheets, ofTemplates, ofCards] = [named(SHEET), named(TEMPLATE), named(CARD)];
+  const only: Kind[] = [];
+  if (ofSheets.length > 0) only.push('sheets');
+  if (ofTemplates.length > 0) only.push('templates');
+  if (ofCards.length > 0) only.push('cards');
+  const [name = 'sheets'] = only;
+  return {
+    course: {
+      name,
+      title: { sheets: 'Reference sheets', templates: 'Templates' }[name as string] ?? 'Shop cards',
+      club: '',
+      lessons: [],
+      jobs: readCourse(SAMPLE_COURSE).jobs,
+      sheets: ofSheets,
+      templates: ofTemplates,
+      cards: ofCards,
+    },
+    kit: SAMPLE_KIT,
+    only: new Set(only),
   };
 }
 

@@ -1,5 +1,8 @@
 import { z } from 'zod';
 import type { Calculation } from '../calculations/calculation.js';
+import { crossingLayout } from '../calculations/finishing/crossing.js';
+import { mass } from '../calculations/finishing/disc.js';
+import { crossingRule } from '../calculations/finishing/proportions.js';
 import { spindleSpeed, stack } from '../calculations/setting-up/setup.js';
 import type { WheelForm } from '../calculations/wheels/tooth-forms.js';
 import { wheelBlank } from '../calculations/wheels/wheels.js';
@@ -41,6 +44,20 @@ export const jobSchema = z
     backing: given<number>(stack, 'backing').default(0),
     clearance: given<number>(stack, 'clearance').default(1),
     cuttingSpeed: given<number>(spindleSpeed, 'cuttingSpeed').default(60),
+    /** Of the finished wheel, and what it goes on. */
+    hole: given<number>(mass, 'hole').optional(),
+    arbor: given<number>(crossingRule, 'arbor').optional(),
+    /** How it is crossed out; what is left out goes by the rule. */
+    crossing: z
+      .strictObject({
+        arms: given<number>(crossingLayout, 'arms').optional(),
+        rimInsideDiameter: given<number>(crossingLayout, 'rimInsideDiameter').optional(),
+        hubDiameter: given<number>(crossingLayout, 'hubDiameter').optional(),
+        armWidthAtRim: given<number>(crossingLayout, 'armWidthAtRim').optional(),
+        armWidthAtHub: given<number>(crossingLayout, 'armWidthAtHub').optional(),
+        filletRadius: given<number>(crossingLayout, 'filletRadius').optional(),
+      })
+      .optional(),
   })
   .superRefine((job, context) => {
     try {

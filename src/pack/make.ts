@@ -16,6 +16,8 @@ export interface MadeDocument {
   readonly bytes: number;
   readonly variant?: string;
   readonly learner?: string;
+  /** What is told of it, a sentence each. */
+  readonly reports?: readonly string[];
 }
 
 /** What a run made, as `make --json` prints it. */
@@ -33,13 +35,16 @@ export interface Made {
  *   {MachineError} no browser, or a folder that cannot be written; {DisagreementError} two routes that differ
  */
 export async function make(order: Order, out: string, shown: Omit<ProgressOptions, 'total'>): Promise<Made> {
+  const date = sourceDate();
   return deliver(out, async (tray) => {
     // The browser starts while the pages are worked out.
-    const opening = [...order.only].every((kind) => unprinted.has(kind)) ? undefined : openPrinter(tray);
+    const opening = [...order.only].every((kind) => unprinted.has(kind))
+      ? undefined
+      : openPrinter(tray, date);
     opening?.catch(() => undefined); // told when it is waited for: the content comes first
     return tidily(
       async () => {
-        const { variant, documents } = planOf(order);
+        const { variant, documents } = planOf({ ...date, ...order });
         if (opening) await copyAssets(tray.workFolder);
         const printer = await opening;
         const progress = showProgress({ ...shown, total: documents.length });
@@ -57,12 +62,13 @@ export async function make(order: Order, out: string, shown: Omit<ProgressOption
         return {
           course: order.course.name,
           variant,
-          documents: [...places].map(([to, { kind, variant: code, learner }]) => ({
+          documents: [...places].map(([to, { kind, variant: code, learner, reports }]) => ({
             kind,
             file: tray.destination(to),
             ...(sizes.get(to) as Size),
             ...(code === undefined ? {} : { variant: code }),
             ...(learner === undefined ? {} : { learner }),
+            ...(reports === undefined ? {} : { reports }),
           })),
         };
       },
@@ -80,9 +86,9 @@ interface Size {
   readonly bytes: number;
 }
 
-async function openPrinter({ workFolder }: Tray): Promise<Printer> {
+async function openPrinter({ workFolder }: Tray, date: { readonly date?: Date }): Promise<Printer> {
   const { Printer: Press } = await import('../print/printer.js'); // slow to load
-  return Press.open({ workFolder, ...sourceDate() });
+  return Press.open({ workFolder, ...date });
 }
 
 /** What is to be printed, in its turn; a file of data is written when its turn comes. */
@@ -93,6 +99,10 @@ function* jobs(
   for (const [to, document] of places) {
     if ('html' in document) {
       yield { html: document.html(), to };
+      continue;
+    }
+    if ('paged' in document) {
+      yield { html: document.paged, to };
       continue;
     }
     const bytes = Buffer.from(document.data());

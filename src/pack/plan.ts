@@ -6,6 +6,7 @@ import { openKits } from '../kit/open.js';
 import type { Kit } from '../kit/schema.js';
 import { standingCode } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
+import type { PagedHtml } from '../print/paged.js';
 import type { Setting } from '../problems/draw.js';
 import { agreedUnits, readVariant } from '../problems/variant.js';
 import { answerKeyHtml } from '../sheets/answer-key.js';
@@ -13,16 +14,21 @@ import { handoutHtml } from '../sheets/handout.js';
 import type { SheetHead, SheetStyle } from '../sheets/model.js';
 import { problemSheetHtml } from '../sheets/problem-sheet.js';
 import { shopCardHtml } from '../sheets/shop-card.js';
+import type { Printer } from '../sheets/template-layout.js';
 import type { UnitSystem } from '../units/format.js';
 import { shopCard } from './card.js';
+import { cardDocuments } from './card-documents.js';
 import { classDocuments } from './class-documents.js';
 import { classSheets, type Sheet } from './class-sheets.js';
+import { courseBook } from './course-book.js';
 import { fileName } from './file-name.js';
 import type { Job } from './job.js';
 import { classKinds, type Kind, printedKinds } from './kinds.js';
 import { readLearners } from './learners.js';
 import { Gathering, openLessons, shown } from './lessons.js';
 import { practiceDocuments } from './practice-documents.js';
+import { templateDocuments } from './template-documents.js';
+import { wallDocuments } from './wall-documents.js';
 
 /** What is to be made of a course: whose numbers, on which paper. */
 export interface Order {
@@ -38,6 +44,10 @@ export interface Order {
   /** Two sheets, A and B, that take turns along the seats. */
   readonly versions?: 2;
   readonly only: ReadonlySet<Kind>;
+  /** The day that is told on what stays up for years; today’s where it is not said. */
+  readonly date?: Date;
+  /** What 1 mm comes out as on the printer, across the page and down it, where it has been measured. */
+  readonly printer?: Printer;
 }
 
 /** A course, or a few lessons named by themselves. */
@@ -51,10 +61,16 @@ export interface CourseToMake {
   readonly variant?: string | undefined;
   readonly lessons: readonly string[];
   readonly jobs: readonly Job[];
+  /** Reference sheets by name; all of them where it is not said. */
+  readonly sheets?: readonly string[];
+  /** Templates by name; all of them where it is not said. */
+  readonly templates?: readonly string[];
+  /** Families of cards by name; all of them, and the set-up cards, where it is not said. */
+  readonly cards?: readonly string[];
 }
 
 /** One document that will be printed, or a file of data that will be written as it is. */
-export type Document = DocumentHead & (PrintedDocument | DataFile);
+export type Document = DocumentHead & (PrintedDocument | PagedDocument | DataFile);
 
 interface DocumentHead {
   readonly kind: Kind;
@@ -62,11 +78,18 @@ interface DocumentHead {
   readonly name: string;
   readonly variant?: string;
   readonly learner?: string;
+  /** What is told of it when it is made, a sentence each. */
+  readonly reports?: readonly string[];
 }
 
 interface PrintedDocument {
   /** Written only when it is about to be printed. */
   html(): string;
+}
+
+/** One that tells its own page numbers. */
+interface PagedDocument {
+  paged: PagedHtml;
 }
 
 interface DataFile {
@@ -89,6 +112,8 @@ export interface Plan {
 export function planOf(order: Order): Plan {
   const { course, versions } = order;
   const only = kindsWanted(order);
+  if (order.printer && !only.has('templates'))
+    throw new CommandError('--printer-scale is for templates', ['Add --only templates, or name one.']);
   const told = readVariant(order.variant ?? course.variant ?? standingCode(course.name));
   const variant = told.code;
   const gathering = new Gathering();
@@ -108,14 +133,20 @@ export function planOf(order: Order): Plan {
   const handout = only.has('handout')
     ? gathering.attempt(() => handoutHtml({ head, lessons: lessons.map(({ lesson }) => lesson) }, style))
     : undefined;
+  const lessonsIn = (system: UnitSystem) => opened.get(system) ?? [];
+  const numbers = { code: variant, head, kit: setting.kit, style, lessonsIn };
+  const set = classSheets({ ...numbers, learners, versions });
+  // Whose the book's problems are: nobody's in a class, the one sheet's otherwise.
+  const [shared] = (learners || versions ? classSheets(numbers) : set).sheets as [Sheet];
+  const book = only.has('book') ? gathering.attempt(() => courseBook(lessons, shared)) : undefined;
   gathering.demandNone();
 
   const documents: Document[] = [];
+  // The longest to print comes first.
+  if (book) documents.push({ kind: 'book', name: 'book.pdf', variant: shared.variant, paged: book });
   if (handout !== undefined) documents.push({ kind: 'handout', name: 'handout.pdf', html: () => handout });
   const asked = lessons.some(({ lesson }) => lesson.problems.length > 0);
   if (asked && SHEETS.some((kind) => only.has(kind))) {
-    const lessonsIn = (system: UnitSystem) => opened.get(system) ?? [];
-    const set = classSheets({ code: variant, head, kit: setting.kit, style, learners, versions, lessonsIn });
     for (const [place, sheet] of set.sheets.entries()) {
       const key = set.keys[place];
       documents.push(sheetDocument(sheet), ...(key ? keyDocuments(key) : []));
@@ -123,7 +154,9 @@ export function planOf(order: Order): Plan {
     const about = { head, variant, lessons: lessons.map(({ lesson }) => lesson) };
     documents.push(...classDocuments(about, set, style));
   }
-  if (only.has('cards'))
+  const answered = documents.some((one) => one.kind === 'key' && one.variant === shared.variant);
+  if (book && asked && !(only.has('key') && answered)) documents.push(bookKey(shared));
+  if (only.has('cards') && course.cards === undefined)
     for (const job of course.jobs) {
       const card = cardOf(job, course, () => shopCard(job, setting.kit, head, setting.units));
       documents.push({
@@ -132,8 +165,30 @@ export function planOf(order: Order): Plan {
         html: () => shopCardHtml(card, style),
       });
     }
+  if (only.has('cards') && familiesWanted(order)) {
+    const { jobs, file, cards } = course;
+    const { date = new Date() } = order;
+    documents.push(...cardDocuments(cards, { kit: setting.kit, head, style, jobs, file, date }));
+  }
   if (asked && only.has('practice'))
     documents.push(...practiceDocuments(lessons, { ...setting, head, course: course.name, code: variant }));
+  if (only.has('sheets'))
+    documents.push(
+      ...wallDocuments(course.sheets, {
+        kit: setting.kit,
+        head,
+        style,
+        jobs: course.jobs,
+        date: order.date ?? new Date(),
+      }),
+    );
+  if (only.has('templates')) {
+    const { jobs, file, templates } = course;
+    const { date = new Date(), printer } = order;
+    documents.push(
+      ...templateDocuments(templates, { kit: setting.kit, head, style, jobs, file, date, printer }),
+    );
+  }
   const wanted = documents.filter(({ kind }) => only.has(kind));
   if (wanted.length === 0)
     throw new CommandError('there is nothing to make', [
@@ -141,6 +196,10 @@ export function planOf(order: Order): Plan {
     ]);
   return { variant, documents: wanted };
 }
+
+/** The cards that last are made by name, or for a course whose cards are asked for: not with all the rest. */
+const familiesWanted = ({ course, only }: Order): boolean =>
+  course.cards !== undefined || (course.file !== undefined && !printedKinds.every((kind) => only.has(kind)));
 
 /** What a job's card is refused for is told with the course it stands in. */
 function cardOf<T>(job: Job, { file }: CourseToMake, work: () => T): T {
@@ -166,15 +225,21 @@ const SHEETS: readonly Kind[] = ['problems', 'key', 'grid', 'marks', 'qti'];
  *
  * @throws {CommandError} a sheet of the class, and no class
  */
-function kindsWanted({ only, learners, versions }: Order): ReadonlySet<Kind> {
+function kindsWanted({ course, only: asked, learners, versions }: Order): ReadonlySet<Kind> {
+  const all = printedKinds.every((kind) => asked.has(kind));
+  // Lessons named by themselves are no course: a book of them is made when it is asked for.
+  const only = all && course.file === undefined ? without(asked, ['book']) : asked;
   if (learners !== undefined || versions !== undefined) return only;
   const named = classKinds.filter((kind) => only.has(kind));
-  if (named.length > 0 && !printedKinds.every((kind) => only.has(kind)))
+  if (named.length > 0 && !all)
     throw new CommandError(`--only ${named.join(',')} needs a class: name its list with --learners`, [
       'Or print two versions with --versions 2.',
     ]);
-  return new Set([...only].filter((kind) => !classKinds.includes(kind)));
+  return without(only, classKinds);
 }
+
+const without = (kinds: ReadonlySet<Kind>, left: readonly Kind[]): ReadonlySet<Kind> =>
+  new Set([...kinds].filter((kind) => !left.includes(kind)));
 
 function sheetDocument({ variant, learner, file, style, problems }: Sheet): Document {
   return {
@@ -208,6 +273,11 @@ function keyDocuments({ variant, learner, file, style, problems }: Sheet): Docum
       data: () => qtiPackage(problems(), style),
     },
   ];
+}
+
+/** The key to the book's problems, where no key of the class is that. */
+function bookKey({ variant, style, problems }: Sheet): Document {
+  return { kind: 'book', name: 'book-key.pdf', variant, html: () => answerKeyHtml(problems(), style) };
 }
 
 function cardName(job: Job, jobs: readonly Job[]): string {

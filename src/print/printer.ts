@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import { MachineError } from '../diagnostics/errors.js';
 import { findBrowser } from './browser.js';
 import { because, writeWhole } from './disk.js';
+import { type PagedHtml, untilSettled } from './paged.js';
 import { pageCount, settled } from './pdf.js';
 import { PressFailure } from './press.js';
 import { PressRoom } from './press-room.js';
@@ -13,8 +14,11 @@ import { PrintError } from './print-error.js';
 
 /** One document to print. */
 export interface PrintJob {
-  /** The whole page, with a language and a title; the files that it refers to lie in the work folder. */
-  readonly html: string;
+  /**
+   * The whole page, with a language and a title; the files that it refers to lie in the work folder. One that tells its
+   * own page numbers is printed until they are true.
+   */
+  readonly html: string | PagedHtml;
   /** Absolute path of the PDF. */
   readonly to: string;
 }
@@ -77,14 +81,24 @@ export class Printer {
    */
   async print({ html, to }: PrintJob): Promise<PrintResult> {
     const start = performance.now();
+    const once = (one: string): Promise<Buffer> => this.#printed(one, to);
+    const pdf = settled(
+      await (typeof html === 'string' ? once(html) : untilSettled(html, once)).catch((error: unknown) => {
+        throw error instanceof PrintError ? new PrintError(error.problems, to) : error;
+      }),
+      this.#date,
+    );
+    await writeWhole(to, pdf);
+    return { to, pages: pageCount(pdf), bytes: pdf.length, milliseconds: performance.now() - start };
+  }
+
+  async #printed(html: string, to: string): Promise<Buffer> {
     const page = join(this.#workFolder, `.page-${randomUUID()}.html`);
     try {
       await writeFile(page, html).catch((error: unknown) => {
         throw new MachineError(`cannot write into the work folder ${this.#workFolder}: ${because(error)}`);
       });
-      const pdf = settled(await this.#pdfOf(pathToFileURL(page).href, to), this.#date);
-      await writeWhole(to, pdf);
-      return { to, pages: pageCount(pdf), bytes: pdf.length, milliseconds: performance.now() - start };
+      return await this.#pdfOf(pathToFileURL(page).href, to);
     } finally {
       await rm(page, { force: true });
     }
@@ -135,7 +149,7 @@ export class Printer {
       try {
         return await press.print(url, this.#patience);
       } catch (error) {
-        if (error instanceof PrintError) throw new PrintError(error.problems, to);
+        if (error instanceof PrintError) throw error;
         if (!(error instanceof PressFailure)) throw error;
         if (attempt === 2) {
           throw new MachineError(`cannot print ${to}: ${error.message}, twice`, [

@@ -4,7 +4,21 @@ import { type Face, faces, katexFolder } from './faces.js';
 import { TEMPLATES } from './templates.js';
 
 /** In this order: what is special comes after what is general. */
-const STYLES = ['page', 'text', 'maths', 'working', 'handout', 'problems', 'key', 'card', 'class'] as const;
+const STYLES = [
+  'page',
+  'text',
+  'maths',
+  'working',
+  'handout',
+  'problems',
+  'key',
+  'card',
+  'card-sheet',
+  'class',
+  'reference',
+  'template',
+  'book',
+] as const;
 
 /**
  * Writes what every sheet refers to into the folder of its HTML: `benchleaf.css`, and the fonts.

@@ -2,13 +2,14 @@ import { InputError } from '../diagnostics/errors.js';
 import { drawFigure } from '../figures/index.js';
 import type { Fail } from './fill.js';
 import type { SheetStyle } from './model.js';
+import type { Numbered } from './numbering.js';
 import { settingOf } from './setting.js';
 import { render } from './templates.js';
 
 /**
  * A figure with its caption and the scale it is drawn to.
  *
- * @param number `6.1`; empty for a figure that nothing refers to
+ * @param numbered its number, and where what refers to it leads; none for a figure that nothing refers to
  * @param given as the text has it, with its `caption`
  * @param inset how far it stands in from the left of the text, in ems of the text
  */
@@ -16,11 +17,16 @@ export function figureBlock(
   name: string,
   { caption = '', ...given }: Record<string, unknown>,
   {
-    number,
+    numbered,
     style,
     fail,
     inset = 0,
-  }: { readonly number: string; readonly style: SheetStyle; readonly fail: Fail; readonly inset?: number },
+  }: {
+    readonly numbered?: Numbered;
+    readonly style: SheetStyle;
+    readonly fail: Fail;
+    readonly inset?: number;
+  },
 ): string {
   const setting = settingOf(style);
   const maxWidth = setting.maxWidth - inset * setting.textSize;
@@ -34,7 +40,8 @@ export function figureBlock(
       );
     return render('figure', {
       svg,
-      number,
+      number: numbered?.number ?? '',
+      anchor: numbered?.anchor ?? '',
       caption: stopped(String(caption)),
       scale: scale === 'true scale' ? 'True scale' : sentence(scale),
     });

@@ -18,6 +18,15 @@ export type Fail = (message: string, hint: string, rule?: string) => string;
 export interface Filled {
   readonly text: string;
   readonly blocks: readonly string[];
+  /** What `{{ref}}` asks for, by the number in its mark. */
+  readonly references: readonly Reference[];
+}
+
+/** A reference, whose number is known when the whole text is set. */
+export interface Reference {
+  readonly to: string;
+  /** Says what is wrong, at its place. */
+  readonly fail: Fail;
 }
 
 /** A text with `{{…}}` as a template. @throws {Error} one that Handlebars cannot read */
@@ -30,7 +39,7 @@ export interface Filler {
   readonly faults: Faults;
 }
 
-/** Marks a placeholder; nobody's text may hold them. */
+/** Marks a placeholder; nobody's text may hold them. A number stands between them, and `ref` before that of a reference. */
 export const MARKS = { open: '\uE000', close: '\uE001' } as const;
 
 /**
@@ -48,8 +57,9 @@ export function fillTemplate(
   { templates, blocks, faults }: Filler,
 ): Filled {
   const { text } = written;
-  if (!text.includes('{{')) return { text: unmarked(text), blocks: [] };
+  if (!text.includes('{{')) return { text: unmarked(text), blocks: [], references: [] };
   const made: string[] = [];
+  const references: Reference[] = [];
   const filling: Filling = {
     style,
     fail: ({ start, end }, message, hint, rule = 'value') => {
@@ -75,10 +85,14 @@ export function fillTemplate(
       made.push(make(blocks));
       return `${MARKS.open}${made.length - 1}${MARKS.close}`;
     },
+    reference: (place, to) => {
+      references.push({ to, fail: (...fault) => filling.fail(place, ...fault) });
+      return `${MARKS.open}ref${references.length - 1}${MARKS.close}`;
+    },
   };
   try {
     const filled = templates(unmarked(text))(values, { data: { filling } });
-    return { text: filled, blocks: made };
+    return { text: filled, blocks: made, references };
   } catch (error) {
     const { message, lineNumber, column = 0 } = error as Error & { lineNumber?: number; column?: number };
     const line = lineNumber ?? Number(/^Parse error on line (\d+)/.exec(message)?.[1]);
@@ -94,7 +108,7 @@ export function fillTemplate(
       what,
       'Check what is in the braces.',
     );
-    return { text: '', blocks: [] };
+    return { text: '', blocks: [], references: [] };
   }
 }
 

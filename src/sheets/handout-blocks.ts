@@ -5,13 +5,20 @@ import { checkViews } from './check-view.js';
 import { figureBlock } from './figure-block.js';
 import type { Blocks } from './fill.js';
 import type { SheetStyle } from './model.js';
+import type { Numbering } from './numbering.js';
 import { render } from './templates.js';
 import { equals, isTooWide, stepView, valueView } from './working-view.js';
 
 /** What a lesson's text asks for: its workings, its figures, numbered as they come, and where its problems are. */
-export function handoutBlocks(lesson: Lesson, style: SheetStyle): Blocks {
-  const chapter = lesson.number ?? 1;
-  let figures = 0;
+export function handoutBlocks(
+  lesson: Lesson,
+  style: SheetStyle,
+  {
+    numbering,
+    problemsAt = 'on the problem sheet',
+  }: { readonly numbering: Numbering; readonly problemsAt?: string | undefined },
+): Blocks {
+  const chapter = chapterOf(lesson);
   return {
     worked: (name, show, fail) => {
       const working = lesson.workings.get(exampleKey(name, show));
@@ -22,7 +29,7 @@ export function handoutBlocks(lesson: Lesson, style: SheetStyle): Blocks {
         );
       return render('worked', {
         title: working.title,
-        given: working.given.map(valueView),
+        given: working.given.map((value) => ({ ...valueView(value), short: value.value.length <= SHORT })),
         stacked: isTooWide(working.steps, style),
         steps: working.steps.map((step) => stepView(step)),
         found: working.found.map(valueView),
@@ -31,14 +38,15 @@ export function handoutBlocks(lesson: Lesson, style: SheetStyle): Blocks {
         equals: equals(),
       });
     },
-    figure: (name, given, fail) => {
-      figures += 1;
-      return figureBlock(name, given, { number: `${chapter}.${figures}`, style, fail });
+    figure: (name, { label, ...given }, fail) => {
+      const numbered = numbering.figure(name, typeof label === 'string' ? label : undefined);
+      return figureBlock(name, given, { numbered, style, fail });
     },
     problems: () =>
       lesson.problems.length === 0
         ? ''
         : render('problems-box', {
+            at: problemsAt,
             first: `${chapter}.1`,
             last: lesson.problems.length > 1 ? `${chapter}.${lesson.problems.length}` : '',
             marks: counted(
@@ -48,6 +56,12 @@ export function handoutBlocks(lesson: Lesson, style: SheetStyle): Blocks {
           }),
   };
 }
+
+/** Letters of a value that stays on one line with its name; a list of circles takes several. */
+const SHORT = 40;
+
+/** What the numbers of a lesson's figures and problems start with. */
+export const chapterOf = ({ number }: Lesson): number => number ?? 1;
 
 /** All the marks of a kind: an estimate, and which line is wrong, have one of their own. */
 function marksOf({ declared }: ProblemKind): number {

@@ -18,6 +18,8 @@ export interface Filling {
   fail(place: Place, ...rest: Parameters<Fail>): string;
   /** Keeps what is made, and gives the placeholder for it. */
   block(place: Place, make: (blocks: Blocks) => string): string;
+  /** Keeps a reference until the whole text is set, and gives the mark for it. */
+  reference(place: Place, to: string): string;
 }
 
 interface Options {
@@ -86,6 +88,10 @@ export const helpers: Readonly<Record<string, Helper>> = {
   },
   figure: (name, options) =>
     block(options, (blocks, fail) => blocks.figure(String(name), { ...(options as Options).hash }, fail)),
+  ref: (to, options) => {
+    const { data, loc } = options as Options;
+    return data.filling.reference(loc, String(to));
+  },
   problems: (options) => block(options, (blocks, fail) => blocks.problems(fail)),
 };
 

@@ -1,10 +1,13 @@
 import type { Env, MarkdownIt, StateBlock, StateInline } from 'markdown-it';
 import { type MathsOutput, setMaths } from './maths.js';
+import type { Numbered } from './numbering.js';
 
 /** What the rules for mathematics ask of the text that they stand in. */
 export interface MathsContext {
   /** The plain number of `\VAL{name}`; undefined when there is none. */
   value(name: string): string | undefined;
+  /** Numbers a formula that the author has named; none where formulas have no numbers. */
+  number?(label: string): Numbered;
   /** @param source the piece of the text that is wrong, with its `$` signs, and where in that */
   fault(source: string, position: number, length: number, message: string, hint: string): void;
 }
@@ -17,9 +20,19 @@ export function mathsRules(md: MarkdownIt, output: MathsOutput = 'html'): void {
   md.block.ruler.before('fence', 'maths', block, { alt: ['paragraph', 'blockquote', 'list'] });
   md.renderer.rules.maths_inline = (tokens, at, _, env) =>
     set(tokens[at]?.content ?? '', '$', { how: 'inline', output }, contextIn(env));
-  md.renderer.rules.maths_block = (tokens, at, _, env) =>
-    `<p class="display">${set(tokens[at]?.content ?? '', '$$', { how: 'display', output }, contextIn(env))}</p>\n`;
+  md.renderer.rules.maths_block = (tokens, at, _, env) => {
+    const context = contextIn(env);
+    const content = tokens[at]?.content ?? '';
+    const label = context.number && LABEL.exec(content);
+    const formula = set(content, '$$', { how: 'display', output }, context);
+    if (!label) return `<p class="display">${formula}</p>\n`;
+    const { anchor, number } = (context.number as (label: string) => Numbered)(label[1] ?? '');
+    return `<p class="display numbered" id="${anchor}">${formula} <span class="equation-number">(${number})</span></p>\n`;
+  };
 }
+
+/** The name of a formula, `\label{rule}`. */
+const LABEL = /\\label\s*\{([^}]*)\}/;
 
 const contextIn = (env: Env | undefined): MathsContext => env?.maths as MathsContext;
 
@@ -104,7 +117,10 @@ function set(content: string, sign: '$' | '$$', { how, output }: Setting, contex
     );
     return '0';
   });
-  const made = setMaths(tex, how, output);
+  const named = how === 'display' && context.number !== undefined;
+  // Blotted out, so that all else keeps its place.
+  const unnamed = named ? tex.replace(LABEL, (label) => ' '.repeat(label.length)) : tex;
+  const made = setMaths(unnamed, how, output);
   if ('html' in made) return made.html;
   // Numbers that were put in have moved what comes after them.
   if (known)

@@ -3,7 +3,9 @@ import { codePicture } from './code-mark.js';
 import { cssString, shortened } from './css-string.js';
 import type { SheetHead, SheetStyle } from './model.js';
 import { settingOf } from './setting.js';
+import { templateSettingOf } from './template-setting.js';
 import { render } from './templates.js';
+import { wallSettingOf } from './wall-setting.js';
 
 /** A part of a document with running heads of its own. */
 export interface Part {
@@ -14,7 +16,16 @@ export interface Part {
 }
 
 export interface Page {
-  readonly kind: 'handout' | 'problems' | 'key' | 'card' | 'class';
+  readonly kind:
+    | 'handout'
+    | 'problems'
+    | 'key'
+    | 'card'
+    | 'cards'
+    | 'class'
+    | 'reference'
+    | 'template'
+    | 'book';
   readonly title: string;
   readonly style: SheetStyle;
   readonly head: SheetHead;
@@ -23,16 +34,25 @@ export interface Page {
   /** A variant that stands at the foot of every page as a QR code as well. */
   readonly code?: string;
   readonly parts: readonly Part[];
+  /** A wall sheet or a template whose paper lies on its side. */
+  readonly turned?: boolean;
   readonly body: string;
 }
 
 /** The whole HTML of a document; all that it refers to is `benchleaf.css`, in its own folder. */
 export function pageHtml(page: Page): string {
-  const { kind, title, style, body } = page;
+  return documentHtml(page, [paperCss(page), runningHeads(page)].join('\n'));
+}
+
+/** The same with running heads of its own. */
+export function documentHtml(
+  { kind, title, style, body }: Pick<Page, 'kind' | 'title' | 'style' | 'body'>,
+  css: string,
+): string {
   const html = render('page', {
     title,
     classes: `${kind} ${style.print} ${style.paper}`,
-    css: [paperCss(kind, style), runningHeads(page)].join('\n'),
+    css,
     body: withFractions(body),
   });
   // The faces have no narrow space, but theirs is a fifth of an em wide: what ISO 80000-1 asks before a unit.
@@ -46,7 +66,15 @@ const CARDS = {
 } as const;
 
 /** The text is as wide as the page has room for, so that it can be seen before printing whether anything is wider. */
-function paperCss(kind: Page['kind'], style: SheetStyle): string {
+export function paperCss({ kind, style, turned = false }: Pick<Page, 'kind' | 'style' | 'turned'>): string {
+  if (kind === 'reference') {
+    const { paper, margin, width } = wallSettingOf(style, turned);
+    return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
+  }
+  if (kind === 'template') {
+    const { paper, margin, width } = templateSettingOf(style, turned);
+    return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
+  }
   if (kind === 'class') {
     const { paper, margin, width } = classSettingOf(style);
     return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
@@ -62,8 +90,15 @@ function paperCss(kind: Page['kind'], style: SheetStyle): string {
 const HEADS = { points: { plain: 9, large: 14 }, title: 0.6, course: 0.36, foot: 0.73 } as const;
 const MM_PER_POINT = 25.4 / 72;
 
-function runningHeads({ kind, style, head: { course }, foot, code, parts }: Page): string {
-  const width = kind === 'class' ? classSettingOf(style).width : settingOf(style).maxWidth;
+function runningHeads({ kind, style, head: { course }, foot, code, parts, turned = false }: Page): string {
+  const width =
+    kind === 'class'
+      ? classSettingOf(style).width
+      : kind === 'reference'
+        ? wallSettingOf(style, turned).width
+        : kind === 'template'
+          ? templateSettingOf(style, turned).width
+          : settingOf(style).maxWidth;
   const points = HEADS.points[style.print];
   const box = (place: string, content: string) =>
     `@${place} { font-size: ${points}pt; content: ${content}; }`;

@@ -58,29 +58,34 @@ function lessonHtml(
     learner,
     equals: equals(),
     marks: counted(marks, 'mark'),
-    problems: problems.map((problem, place) => {
-      const { ask, parts } = askedOf(lesson, problem, style, faults);
-      return {
-        example: problem.example && exampleView(lesson, problem.example, style, faults),
-        shown: problem.shown && shownView(problem.shown),
-        number: `${lesson.number ?? 1}.${place + 1}`,
-        level: LEVELS[problem.level],
-        many: parts.length > 1,
-        marks: counted(marksOf(problem), 'mark'),
-        ask,
-        parts: parts.map(({ part, asked, options }, at) => ({
-          letter: letterOf(at, problem),
-          asked,
-          options,
-          short: (part.options ?? []).every(({ text }) => text.length <= SHORT),
-          shown: part.shown && shownView(part.shown),
-          marks: counted(marksIn(part.marks), 'mark'),
-          unit: part.unit,
-          wide: WORDY.has(part.expects.kind),
-          room: part.room,
-        })),
-      };
-    }),
+    problems: problemViews({ lesson, problems }, style, faults),
+  });
+}
+
+/** The problems of a lesson, as the template `problem-list` wants them. */
+export function problemViews({ lesson, problems }: LessonProblems, style: SheetStyle, faults: Faults) {
+  return problems.map((problem, place) => {
+    const { ask, parts } = askedOf(lesson, problem, style, faults);
+    return {
+      example: problem.example && exampleView(lesson, problem.example, style, faults),
+      shown: problem.shown && shownView(problem.shown),
+      number: `${lesson.number ?? 1}.${place + 1}`,
+      level: LEVELS[problem.level],
+      many: parts.length > 1,
+      marks: counted(marksOf(problem), 'mark'),
+      ask,
+      parts: parts.map(({ part, asked, options }, at) => ({
+        letter: letterOf(at, problem),
+        asked,
+        options,
+        short: (part.options ?? []).every(({ text }) => text.length <= SHORT),
+        shown: part.shown && shownView(part.shown),
+        marks: counted(marksIn(part.marks), 'mark'),
+        unit: part.unit,
+        wide: WORDY.has(part.expects.kind),
+        room: part.room,
+      })),
+    };
   });
 }
 

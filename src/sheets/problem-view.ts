@@ -76,7 +76,7 @@ const NUMBERED = 3.2;
 /** A problem may have a figure; what is worked or numbered belongs in the lesson. */
 function blocksFor(style: SheetStyle): Blocks {
   return {
-    figure: (name, given, fail) => figureBlock(name, given, { number: '', style, fail, inset: NUMBERED }),
+    figure: (name, given, fail) => figureBlock(name, given, { style, fail, inset: NUMBERED }),
     worked: (_, __, fail) =>
       fail('a problem may not show a working', 'Ask for it, or show it in the lesson.'),
     problems: (fail) => fail('problems stand in the lesson', 'Take it out.'),

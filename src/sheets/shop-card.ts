@@ -1,5 +1,6 @@
 import { shortCheckViews } from './check-view.js';
 import { demandGlyphs } from './glyphs.js';
+import { lettering } from './lettering.js';
 import type { SheetStyle, ShopCard } from './model.js';
 import { pageHtml } from './page.js';
 import { render } from './templates.js';
@@ -32,15 +33,4 @@ export function shopCardHtml(card: ShopCard, style: SheetStyle): string {
       checks: shortCheckViews(checks),
     }),
   });
-}
-
-/** Only what is read from afar is large: the unit goes beside the label, and words between digits are small. */
-function lettering(value: string): { readonly unit: string; readonly pieces: readonly object[] } {
-  const [, digits = value, unit = ''] = /^(.*\d)[\s\u202F]*(mm|in)$/.exec(value) ?? [];
-  const hasDigits = /\d/.test(digits);
-  const pieces = digits
-    .split(/(\s*[A-Za-z]+\s*)/)
-    .filter((piece) => piece !== '')
-    .map((piece) => (hasDigits && /[A-Za-z]/.test(piece) ? { word: piece } : { digits: piece }));
-  return { unit, pieces };
 }

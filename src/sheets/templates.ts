@@ -12,11 +12,15 @@ const PARTIALS = [
   'name-line',
   'shown',
   'example',
+  'problem-list',
+  'page-list',
+  'lesson-links',
   'who-columns',
   'who-heads',
   'who-blanks',
   'who-cells',
   'marks-title',
+  'card-numbers',
 ] as const;
 
 const handlebars = Handlebars.create();

@@ -15,6 +15,7 @@ const ROOMS = [
   'figures',
   'problems',
   'lesson',
+  'reference',
   'sheets',
   'exchange',
   'practice',

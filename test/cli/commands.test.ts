@@ -52,7 +52,7 @@ describe('benchleaf', () => {
     [['work', 'wheel.blnk'], 'benchleaf: no calculation is called "wheel.blnk". Did you mean wheel.blank?\n'],
     [
       ['list', 'spanners'],
-      'benchleaf: there is no list of "spanners". There are calculations, lessons, sheets, figures.\n',
+      'benchleaf: there is no list of "spanners". There are calculations, lessons, documents, sheets, figures.\n',
     ],
   ])('%j is a wrong command: exit 2 and one line', async (words, line) => {
     expect(await benchleaf(...words)).toEqual({ code: 2, out: '', err: line });

@@ -43,17 +43,18 @@ async function made(...words: string[]): Promise<Made> {
 const textOf = async (file: string) => (await fingerprint(file)).text.join('\n').replaceAll('\u202F', ' ');
 
 describe('the sample pack', () => {
-  it('has four documents with the class wheel in them, whole, and the key as data', async () => {
+  it('has five documents with the class wheel in them, whole, and the key as data', async () => {
     const out = join(folder, 'sample');
     const { documents } = await made('--out', out);
     expect(documents.map(({ file }) => file.slice(out.length + 1)).sort()).toEqual([
+      'larkfield/book.pdf',
       'larkfield/card-class-wheel.pdf',
       'larkfield/handout.pdf',
       'larkfield/key.json',
       'larkfield/key.pdf',
       'larkfield/problems.pdf',
     ]);
-    expect(readdirSync(join(out, 'larkfield'))).toHaveLength(5); // and nothing else
+    expect(readdirSync(join(out, 'larkfield'))).toHaveLength(6); // and nothing else
     const at = (kind: string) => documents.find((one) => one.kind === kind)?.file ?? '';
     const [handout, card] = [await fingerprint(at('handout')), await textOf(at('cards'))];
     expect(handout).toMatchObject({ tagged: true, language: 'en-GB' });

@@ -56,7 +56,7 @@ describe('a reader who types what the README shows', () => {
   it('gets the files that it names', () => {
     expect(commands.length).toBeGreaterThan(8);
     const made = [...readme.matchAll(/^- `([\w-]+\.pdf)`/gm)].map(([, name = '']) => name);
-    expect(made).toHaveLength(4);
+    expect(made).toHaveLength(5);
     execFileSync('/bin/sh', ['-c', 'node dist/cli/main.js make --quiet'], { cwd: folder });
     for (const name of made) expect(existsSync(join(folder, 'out/larkfield', name)), name).toBe(true);
     expect(existsSync(join(folder, 'out/gears/handout.pdf'))).toBe(true);

@@ -71,7 +71,7 @@ describe.each(workshops)('the key of the sample course for $kit in $units', ({ k
   });
 
   it('has every value by the name that the question uses, as drawn and as told', () => {
-    const [first] = key.lessons[0]?.problems ?? [];
+    const [first] = key.lessons.find(({ name }) => name.startsWith('06-'))?.problems ?? [];
     expect(first?.values.map(({ name }) => name)).toEqual(expect.arrayContaining(['teeth', 'module']));
     const all = key.lessons.flatMap(({ problems }) => problems.flatMap(({ values }) => values));
     const rounded = all.filter(({ drawn, told }) => JSON.stringify(drawn) !== JSON.stringify(told));
@@ -84,7 +84,8 @@ describe.each(workshops)('the key of the sample course for $kit in $units', ({ k
 });
 
 it('a step with a formula has it as one line, with real signs', () => {
-  const [first] = partsOf(keyOf(sampleSheet('harrow-lane', 'mm'), styleIn('mm')));
+  const { lessons, ...key } = keyOf(sampleSheet('harrow-lane', 'mm'), styleIn('mm'));
+  const [first] = partsOf({ ...key, lessons: lessons.filter(({ name }) => name.startsWith('06-')) });
   const [step] = first?.method ?? [];
   expect(step && 'line' in step ? step.line : '').toMatch(
     /^d_a = m × \(z \+ 2\.76\) = [\d.]+ × \(\d+ \+ 2\.76\) = [\d.]+\u202Fmm$/,

@@ -93,8 +93,8 @@ describe('make with keys', () => {
   });
 });
 
-it('list sheets tells of both, and that a package is made only when it is asked for', async () => {
-  const { out } = await benchleaf('list', 'sheets');
+it('list documents tells of both, and that a package is made only when it is asked for', async () => {
+  const { out } = await benchleaf('list', 'documents');
   expect(out).toMatch(/^key: .*JSON/m);
   expect(out).toMatch(/^qti: .*QTI 3\.0.*only when it is asked for$/m);
 });

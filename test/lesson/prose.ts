@@ -1,18 +1,24 @@
 import type { Lesson } from '../../src/lesson/lesson.js';
 import { Faults } from '../../src/sheets/fault.js';
 import { setText } from '../../src/sheets/markdown.js';
+import { Numbering } from '../../src/sheets/numbering.js';
 import type { UnitSystem } from '../../src/units/format.js';
 
 /** The sentences of a lesson's text with its numbers in; no tables, figures, workings or formulas on lines of their own. */
 export function sentencesOf({ file, body, bodyLine, values }: Lesson, units: UnitSystem): string[] {
   const faults = new Faults();
-  const blocks = { worked: () => '', figure: () => '', problems: () => '' };
+  const numbering = new Numbering(1, 'lesson');
+  const figure = (name: string, { label }: Record<string, unknown>) => {
+    numbering.figure(name, label === undefined ? undefined : String(label));
+    return '';
+  };
+  const blocks = { worked: () => '', figure, problems: () => '' };
   const html = setText(
     { file, text: body, line: bodyLine, about: 'the text' },
-    { values, style: { paper: 'a4', print: 'plain', units }, blocks, faults },
+    { values, style: { paper: 'a4', print: 'plain', units }, blocks, numbering, faults },
   );
   faults.demandNone();
-  const shown = html.replace(/<table>[^]*?<\/table>/g, '').replace(/<p class="display">[^]*?<\/p>/g, '');
+  const shown = html.replace(/<table>[^]*?<\/table>/g, '').replace(/<p class="display[^>]*>[^]*?<\/p>/g, '');
   const said = [...shown.matchAll(/<(p|li)>([^]*?)<\/\1>/g)].map(([, , inner = '']) =>
     inner
       .replace(/<[^>]*>/g, ' ')

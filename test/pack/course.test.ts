@@ -70,6 +70,15 @@ describe('readCourse(file)', () => {
           backing: 1.5,
           clearance: 1,
           cuttingSpeed: 60,
+          hole: 6,
+          crossing: {
+            arms: 5,
+            rimInsideDiameter: 40.8,
+            hubDiameter: 14,
+            armWidthAtRim: 2.4,
+            armWidthAtHub: 3.4,
+            filletRadius: 1,
+          },
         },
       ],
     }));

@@ -33,8 +33,9 @@ describe.each(Object.entries(DOCUMENTS))('a %s', (name, make) => {
     const html = make(metric);
     expect(html).toMatch(/^<!doctype html>\n<html lang="en-GB">/);
     expect(html).toMatch(/<title>The Larkfield timepiece: [^<]+<\/title>/);
-    expect([...html.matchAll(/(?:href|src)="([^"]*)"/g)].map(([, to]) => to)).toEqual(['benchleaf.css']);
-    expect(html).not.toMatch(/url\((?!"data:image\/svg)|@import|\bid=/);
+    expect([...html.matchAll(/(?:href|src)="([^#"][^"]*)"/g)].map(([, to]) => to)).toEqual(['benchleaf.css']);
+    expect(html).not.toMatch(/url\((?!"data:image\/svg)|@import/);
+    for (const [, id] of html.matchAll(/\bid="([^"]*)"/g)) expect(id).toMatch(/^lesson-[\w-]+$/);
   });
 
   it('has headings in order, and tables whose headings say what they head', () => {

@@ -18,9 +18,12 @@ export function accepted({ value, step, within }: ExpectedNumber): Tolerance {
   return { by, atLower: value - by > 0, atUpper: value + by < 0 };
 }
 
-/** Whether a response is what a slip gives, as it is written down. */
+/** Whether a response is what a slip gives, as it is written down; one just halfway is rounded away from nought. */
 export function slipNear(shown: number, step: number, response: Xml): Xml {
-  const value = step === 0 ? shown : roundTo(shown / step, 0) * step;
-  const by = step > 0 ? step / 2 : Math.abs(shown - Math.round(shown)) < DUST ? DUST : WRITTEN;
-  return near(value, response, { by, atLower: true, atUpper: true });
+  if (step > 0) {
+    const [value, by] = [roundTo(shown / step, 0) * step, step / 2];
+    return near(value, response, { by, atLower: value - by > 0, atUpper: value + by < 0 });
+  }
+  const by = Math.abs(shown - Math.round(shown)) < DUST ? DUST : WRITTEN;
+  return near(shown, response, { by, atLower: true, atUpper: true });
 }
