@@ -20,7 +20,7 @@ export interface WallSheet {
 /** Sources of no more letters than this stand beside the cautions. */
 const FEW = 300;
 /** What the caution box says of every machine is as long as this. */
-const STRIP = 'x'.repeat(225);
+const STRIP = 'x'.repeat(208);
 const PAGES = 'wall';
 
 /**

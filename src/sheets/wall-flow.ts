@@ -27,6 +27,12 @@ export interface Place {
   readonly onPage: number;
 }
 
+/** Rows that stand with the end of a sheet, and in how many columns. */
+export interface Company {
+  readonly count: number;
+  readonly across: number;
+}
+
 /** Where groups of tables come to on pages of a height, reckoned; a browser may put a row more on a page, or less. */
 export class WallFlow {
   constructor(
@@ -95,8 +101,9 @@ export class WallFlow {
     const isMoved =
       group.apart || (group.whole && place.used + this.heightOf(table, rows / group.across) > this.page);
     const under = (used: number) => this.page - used - this.heights.above(table);
+    // Evened out before the heads are there a second time.
     const height = (room: number, across: number) =>
-      Math.min(room, this.headsOf(table) + Math.ceil(rows / across) * this.rowOf(table));
+      Math.min(room, (this.headsOf(table) + rows * this.rowOf(table)) / across);
     const need = HEADS * this.headsOf(table);
     const room = under(isMoved ? 0 : place.used);
     if (height(room, group.across) >= need) return group;
@@ -108,17 +115,19 @@ export class WallFlow {
 
   /**
    * How many of the last group’s rows (or of its tables side by side) are to begin a page with what stands at the end,
-   * which has no room where they end: enough to be company and to keep their heads, no more than have room. None where
-   * so few have room that the end had better be broken.
+   * which has no room where they end: enough to be company, no more than have room. In one column where they are too few
+   * to keep their heads in more. None where so few have room that the end had better be broken.
    */
-  company(group: Placed, onPage: number, end: number): number {
+  company(group: Placed, onPage: number, end: number): Company {
+    const { across } = group;
     const [table] = group.tables;
-    if (group.side || !table) return group.across;
+    if (group.side || !table) return { count: across, across };
     const [heads, row] = [this.headsOf(table), this.rowOf(table)];
-    const least = group.across > 1 ? ((HEADS - 1) * heads) / row : LEAST;
+    const least = across > 1 ? Math.ceil(((HEADS - 1 / across) * heads) / row) : LEAST;
     const most = Math.floor((this.page - end - heads - this.heights.gap) / row);
-    const wanted = Math.max(Math.ceil(least) * group.across, Math.ceil(onPage / 3));
-    return most < LEAST ? 0 : Math.min(most * group.across, wanted);
+    if (most < LEAST) return { count: 0, across };
+    if (most < least) return { count: most, across: 1 };
+    return { count: Math.min(most * across, Math.max(least * across, Math.ceil(onPage / 3))), across };
   }
 
   private headsOf({ headLines }: PlacedTable): number {

@@ -1,5 +1,5 @@
 import type { Column, Row, Table } from '../reference/sheet.js';
-import { type Place, type Placed, WallFlow } from './wall-flow.js';
+import { type Company, type Place, type Placed, WallFlow } from './wall-flow.js';
 import { type Room, WallHeights } from './wall-heights.js';
 import { setTable, sideBySide } from './wall-widths.js';
 
@@ -39,17 +39,19 @@ export function setTables(tables: readonly Table[], room: Room, round: Round) {
     return set;
   });
   const last = groups.at(-1);
-  // A page may hold a row more than is reckoned.
-  const short = [heights.page, heights.page + SLACK].flatMap((page) => {
-    const flow = new WallFlow(heights, page);
-    const ended = groups.reduce((so, group) => flow.after(so, group), start);
-    return !last || ended.used + end + SLACK <= page ? [] : [flow.company(last, ended.onPage, end + SLACK)];
-  });
-  const carry = Math.max(0, ...short);
+  // A page may hold a row more than is reckoned, or less.
+  const short = [-SLACK / 2, 0, SLACK]
+    .map((more) => heights.page + more)
+    .flatMap((page) => {
+      const flow = new WallFlow(heights, page);
+      const ended = groups.reduce((so, group) => flow.after(so, group), start);
+      return !last || ended.used + end + SLACK <= page ? [] : [flow.company(last, ended.onPage, end + SLACK)];
+    });
+  const carry = short.reduce<Company | undefined>((a, b) => (a && a.count >= b.count ? a : b), undefined);
   return {
-    groups: carry === 0 || !last ? groups : [...groups.slice(0, -1), ...parted(last, carry)],
+    groups: carry && last && carry.count > 0 ? [...groups.slice(0, -1), ...parted(last, carry)] : groups,
     // An end without room that no rows can go with is broken itself.
-    long: short.length > 0 && carry === 0,
+    long: carry?.count === 0,
     pages: place.pages + (place.used + end > heights.page ? 1 : 0),
     wide: groups.some((group) => group.tables.some(({ rowLines }) => rowLines > 1)),
   };
@@ -92,20 +94,25 @@ function grouped(tables: readonly Table[], room: Room, short: number): Group[] {
 }
 
 /** The last group in two, the second of which begins a page: so many tables of those side by side, or rows. */
-function parted(group: Group, carry: number): Group[] {
+function parted(group: Group, { count, across }: Company): Group[] {
   if (group.side) {
-    const at = Math.max(0, group.tables.length - carry);
+    const at = Math.max(0, group.tables.length - count);
     return [
       ...(at > 0 ? [{ ...group, tables: group.tables.slice(0, at) }] : []),
       { ...group, apart: true, tables: group.tables.slice(at) },
     ];
   }
   const [table] = group.tables as [TableView];
-  const at = table.rows.length - carry;
+  const at = table.rows.length - count;
   if (at < 2 * group.across) return [{ ...group, apart: true }];
   return [
     { ...group, tables: [{ ...table, rows: table.rows.slice(0, at) }] },
-    { ...group, apart: true, tables: [{ ...table, title: '', note: '', rows: table.rows.slice(at) }] },
+    {
+      ...group,
+      across,
+      apart: true,
+      tables: [{ ...table, title: '', note: '', rows: table.rows.slice(at) }],
+    },
   ];
 }
 

@@ -32,7 +32,7 @@ it.each([
   // A quarter to the foot: 0° 35′ 48″ to the axis, cut short of 48.5″ (a handbook’s table, web page, read 2026).
   ['tapers', 'Taper pin, inch', { 1: '0.25000', 2: '48.000', 5: '0° 35′ 49″' }, {}],
   // Chuck taper 33: 1.8184° to the axis (a table of standard tapers, web page, read 2026).
-  ['tapers', 'Chuck taper 33 (Jacobs)', { 4: '1.8184' }, {}],
+  ['tapers', 'Chuck taper 33', { 4: '1.8184' }, {}],
   // Hexagon from 10 mm bar 8.66 across flats; square 7.07 (elementary geometry).
   ['flats', '10', { 1: '8.66', 3: '7.07' }, {}],
   // Sine bar of 5 in at 18°: 1.545 in; of 100 mm at 10°: 17.365 (web pages, read 2026).

@@ -27,8 +27,5 @@ export const speedRanges: readonly SpeedRange[] = [
 
 /** Where they were read. */
 export const speedSources: readonly string[] = [
-  'Design tables of speeds for turning and milling (web page, read 2026)',
-  'A trade table of lathe speeds, for brass by kind (web page, read 2026)',
-  'A table of machine tool speeds, for copper and tool steel, and for drilling (web page, read 2026)',
-  'A table of drilling speeds (web page, read 2026)',
+  'Design tables of speeds for turning and milling, a trade table for brass by kind, and two tables of machine speeds for drilling, copper and tool steel (web pages, read 2026)',
 ];

@@ -3,7 +3,7 @@ import { MM_PER_INCH } from '../../units/length.js';
 import type { Desk } from '../desk.js';
 import { figures, type Row, type SheetKind, type Table, words } from '../sheet.js';
 import { aHead, circlesOf, type Indexer, indexersOf, named } from './heads.js';
-import { notSimple } from './not-simple.js';
+import { noneIn, notSimple } from './not-simple.js';
 
 interface Setting {
   readonly plate: number;
@@ -23,17 +23,19 @@ export const compoundIndexing: SheetKind = {
   make: (desk, kit) => {
     const heads = indexersOf(kit);
     const titled = (head: Indexer) => (heads.length > 1 ? `: ${head.name}` : '');
+    const tables = heads
+      .flatMap((head) => [exactOf(head, titled(head), desk), nearOf(head, titled(head), desk)])
+      .filter(({ rows }) => rows.length > 0);
     return {
       machine: heads.map(named).join(' '),
       conventions: [
         'First move: the back pin holds the plate; turn the crank by the turns and spaces told. Second move: leave the crank’s pin in its hole, draw the back pin, and turn plate and crank together: forward is the same way as the first move. It needs a back pin that reaches the circle told.',
         'Spaces are counted, not holes. Both circles are on one plate, and the two moves together are exact. A count that is not here has a single move, needs differential indexing, or cannot be had.',
         'Take up backlash the same way every time: go too far back, and come forward.',
+        ...noneIn(tables),
       ],
       cautions: ['indexing'],
-      tables: heads
-        .flatMap((head) => [exactOf(head, titled(head), desk), nearOf(head, titled(head), desk)])
-        .filter(({ rows }) => rows.length > 0),
+      tables,
     };
   },
 };

@@ -1,7 +1,7 @@
 import type { Desk } from '../desk.js';
 import { type Figure, figures, type Row, type SheetKind, type Table, words } from '../sheet.js';
 import { aGearedHead, circlesOf, type Indexer, named } from './heads.js';
-import { notSimple } from './not-simple.js';
+import { noneIn, notSimple } from './not-simple.js';
 
 interface Setting {
   readonly approximate: { readonly numerator: number; readonly denominator: number };
@@ -19,19 +19,23 @@ export const differentialIndexing: SheetKind = {
   title: 'Differential indexing',
   line: 'the near count, its move and the gears, for counts that no single circle gives',
   needs: aGearedHead,
-  make: (desk, { heads }) => ({
-    machine: heads
-      .filter(({ gears }) => gears)
-      .map((head) => `${named(head)} Gears ${(head.gears ?? []).join(', ')}.`)
-      .join(' '),
-    conventions: [
-      'Move the crank as for the near count: “12 on 15” is 12 spaces on the circle of 15 holes. The gears turn the plate meanwhile, and so make up the difference. Draw the plate’s back pin, so that it can turn.',
-      'Drivers: the gear on the spindle, then the driver on the stud if there are two. Driven: the gear on the stud if there are two, then the one on the shaft that turns the plate.',
-      'Plate: “with” turns the same way as the crank, “against” the other way. Idlers are as makers’ tables have them; heads differ. Before you cut turn the crank, and see which way the plate goes. If it is wrong, put in or take out one idler.',
-    ],
-    cautions: ['indexing', 'isolate-first'],
-    tables: heads.filter(({ gears }) => gears).map((head) => tableOf(head, heads.length > 1, desk)),
-  }),
+  make: (desk, { heads }) => {
+    const geared = heads.filter(({ gears }) => gears);
+    const tables = geared
+      .map((head) => tableOf(head, geared.length > 1, desk))
+      .filter(({ rows }) => rows.length > 0);
+    return {
+      machine: geared.map((head) => `${named(head)} Gears ${(head.gears ?? []).join(', ')}.`).join(' '),
+      conventions: [
+        'Move the crank as for the near count: “12 on 15” is 12 spaces on the circle of 15 holes. The gears turn the plate meanwhile, and so make up the difference. Draw the plate’s back pin, so that it can turn.',
+        'Drivers: the gear on the spindle, then the driver on the stud if there are two. Driven: the gear on the stud if there are two, then the one on the shaft that turns the plate.',
+        'Plate: “with” turns the same way as the crank, “against” the other way. Idlers are as makers’ tables have them; heads differ. Before you cut turn the crank, and see which way the plate goes. If it is wrong, put in or take out one idler.',
+        ...noneIn(tables),
+      ],
+      cautions: ['indexing', 'isolate-first'],
+      tables,
+    };
+  },
 };
 
 function tableOf(head: Indexer, titled: boolean, desk: Desk): Table {

@@ -16,3 +16,7 @@ export function notSimple(head: Indexer, desk: Desk): number[] {
     (divisions) => !desk.work('dividing.simple', { divisions, ratio: head.ratio, circles }).found.possible,
   );
 }
+
+/** What a sheet for such counts says where there are none for it. */
+export const noneIn = (tables: readonly unknown[]): string[] =>
+  tables.length > 0 ? [] : [`No count up to ${MOST} is for this sheet, with these plates.`];

@@ -25,7 +25,7 @@ function tableOf(pressureAngle: number, desk: Desk): Table {
   return {
     title: `Pressure angle ${pressureAngle === 14.5 ? '14½' : pressureAngle}°`,
     apart: true,
-    columns: [figures('Teeth'), figures('Teeth spanned'), figures('Span'), figures('Over pins')],
+    columns: [figures('Teeth'), figures('Across'), figures('Span'), figures('Over pins')],
     rows: Array.from({ length: MOST - LEAST + 1 }, (_, at) => {
       const given = { teeth: LEAST + at, module: 1, pressureAngle };
       const span = desk.work('involute.span', given);
