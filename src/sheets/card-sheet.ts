@@ -67,7 +67,7 @@ export function cardSheetHtml(family: CardFamily, style: SheetStyle): string {
         title,
         sheets,
         marks: cutMarks(layout),
-        size: `${layout.card.width} mm by ${layout.card.height} mm (${layout.card.name})`,
+        size: `${layout.card.width}\u00A0mm by ${layout.card.height}\u00A0mm (${layout.card.name})`,
         kit: head.kit,
         club: head.club,
         date,

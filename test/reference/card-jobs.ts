@@ -38,13 +38,13 @@ export const jobs: Readonly<Record<string, readonly CutJob[]>> = {
   'a coarse wheel with sixteen leaves': [job('Coarse', 20, 4, { leaves: 16, depthForm: '2.45' })],
 };
 
-/** Every family for both workshops in both units, with each of the lists of jobs, worked once. */
+/** Every family for both workshops: the class wheel in both units, the other jobs in the workshop’s own; worked once. */
 export const families = shopCards.flatMap((kind) =>
   kits
     .filter((kit) => kind.needs?.in(kit) ?? true)
     .flatMap((kit) =>
-      (['mm', 'inch'] as const).flatMap((units) =>
-        Object.entries(jobs).map(([who, some]) => {
+      Object.entries(jobs).flatMap(([who, some]) =>
+        (who === 'the class wheel' ? (['mm', 'inch'] as const) : [kit.units]).map((units) => {
           const desk = new Desk(units);
           return { kind, kit, units, who, cards: kind.make(desk, kit, some), sources: desk.sources };
         }),

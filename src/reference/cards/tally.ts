@@ -54,8 +54,8 @@ function boxesFor(teeth: number, from: number, to: number): BoxRow[] {
 
 const lastTooth = (teeth: number) =>
   boxes(
-    told`${String(teeth - 1)} cut, one left: stop the cutter, hold it there.`,
-    told`What is left looks like every tooth before it. If not, ask.`,
+    told`${String(teeth - 1)} cut, one left: stop the cutter there.`,
+    told`What is left looks like the others. If not, ask.`,
   );
 
 const goOn = (to: number) => boxes(told`${String(to)} cut: take the next card.`);

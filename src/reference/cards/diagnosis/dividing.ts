@@ -1,3 +1,4 @@
+import type { Worked } from '../../desk.js';
 import type { Figure } from '../../sheet.js';
 import { told } from '../card.js';
 import { type Shop, type Symptom, wheelSaid } from './shop.js';
@@ -61,16 +62,25 @@ function gapFor({ job, crank, desk }: Shop, out: number): Figure | undefined {
 /** Counts that are often wanted and that many plates cannot do. */
 const HARD = [96, 51, 53, 57, 59, 61, 63, 67, 69, 71, 73, 77, 79, 81, 83, 87, 89, 91, 93, 97, 127];
 
+/** Between a tenth of a pitch at the closing tooth, which an eye sees, and three, which nobody would cut. */
+function isSeen({ found }: Worked, divisions: number): boolean {
+  const pitches = (Math.abs(Number(found.closingErrorArcSeconds)) * divisions) / 1_296_000;
+  return pitches > 0.1 && pitches < 3;
+}
+
 /** The plate cannot give the count, and the nearest hole was taken. */
 function wrongCount({ desk, crank, job, length, picture }: Shop): Symptom[] {
   if (!crank) return [];
   const { ratio, circles } = crank;
-  const divisions = HARD.find(
+  const tried = HARD.filter(
     (count) => !desk.work('dividing.simple', { divisions: count, ratio, circles }).found.possible,
-  );
-  if (divisions === undefined) return [];
-  const diameter = divisions * job.module;
-  const nearest = desk.work('dividing.nearest', { divisions, ratio, circles, diameter });
+  ).map((divisions) => ({
+    divisions,
+    nearest: desk.work('dividing.nearest', { divisions, ratio, circles, diameter: divisions * job.module }),
+  }));
+  const shown = tried.find(({ divisions, nearest }) => isSeen(nearest, divisions));
+  if (!shown) return [];
+  const { divisions, nearest } = shown;
   const stepErrorArcSeconds = Number(nearest.found.stepErrorArcSeconds);
   const turns = nearest.figure('turns', (whole) => (Number(whole) === 0 ? '' : `${whole} turns and `));
   return [
@@ -179,7 +189,7 @@ function trapFor({ crank, desk, job }: Shop): Trap | undefined {
   for (const wanted of [job.teeth, 60, 56, 72, 80, 90, 48, 45, 100]) {
     const { turns = 0, settings = [] } = desk.work('dividing.simple', { divisions: wanted, ratio, circles })
       .found as { turns?: number; settings?: readonly { holes: number; circle: number }[] };
-    for (const { holes, circle } of settings) {
+    for (const { holes, circle } of settings.filter((one) => one.holes > 0)) {
       const spaces = turns * circle + holes;
       for (const moved of [spaces + 1, spaces - 1]) {
         const made = (ratio * circle) / moved;
