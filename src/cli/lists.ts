@@ -29,20 +29,15 @@ export const lists = {
     return { entries, text: entries.map(({ name, title }) => `${name}: ${title}\n`).join('') };
   },
   async sheets(): Promise<Listed> {
-    const { referenceSheets } = await import('../reference/index.js');
-    const { templates } = await import('../reference/templates/index.js');
-    const { shopCards } = await import('../reference/cards/index.js');
-    const named = [
-      ...referenceSheets.map((kind) => ({ ...kind, name: `sheet:${kind.name}` })),
-      ...templates.map((kind) => ({ ...kind, name: `template:${kind.name}` })),
-      ...shopCards.map((kind) => ({ ...kind, name: `card:${kind.name}` })),
-    ];
-    const entries = named.map(({ name, title, line, needs }) => ({
-      name,
-      title,
-      line,
-      needs: needs?.words ?? 'no equipment',
-    }));
+    const { namedKinds } = await import('../pack/named.js');
+    const entries = namedKinds.flatMap(({ prefix, all }) =>
+      all.map(({ name, title, line, needs }) => ({
+        name: prefix + name,
+        title,
+        line,
+        needs: needs?.words ?? 'no equipment',
+      })),
+    );
     return {
       entries,
       text: entries

@@ -2,11 +2,9 @@ import { readdirSync } from 'node:fs';
 import { basename, dirname, extname, resolve } from 'node:path';
 import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
-import { shopCards } from '../reference/cards/index.js';
-import { referenceSheets } from '../reference/index.js';
-import { templates } from '../reference/templates/index.js';
 import { readCourse } from './course.js';
 import type { Kind } from './kinds.js';
+import { namedKinds } from './named.js';
 import type { CourseToMake } from './plan.js';
 import { isFile, lessonFile, lessonHint, OWN_LESSONS } from './shelf.js';
 
@@ -30,8 +28,7 @@ export const SAMPLE_KIT = resolve(OWN_LESSONS, 'kits/harrow-lane.yaml');
  * @throws {CommandError} something that is neither; {ContentError} a course with faults
  */
 export function choose(words: readonly string[]): Choice {
-  if (words.some((word) => [SHEET, TEMPLATE, CARD].some((prefix) => word.startsWith(prefix))))
-    return sheetsNamed(words);
+  if (words.some(namedIn)) return sheetsNamed(words);
   const [first = SAMPLE_COURSE, ...more] = words;
   const courseFile = courseNamed(first);
   if (courseFile) {
@@ -52,52 +49,34 @@ export function choose(words: readonly string[]): Choice {
   };
 }
 
-/** What goes before the name of a reference sheet, of a template, and of a family of cards. */
-const SHEET = 'sheet:';
-const TEMPLATE = 'template:';
-const CARD = 'card:';
+const namedIn = (word: string) => namedKinds.find(({ prefix }) => word.startsWith(prefix));
 
-/** What is made by its own name: `sheet:simple-indexing`, `template:crossing`, `card:diagnosis`. */
+/** Sheets, templates and cards by their names. */
 function sheetsNamed(words: readonly string[]): Choice {
-  const known = [
-    ...referenceSheets.map(({ name }) => SHEET + name),
-    ...templates.map(({ name }) => TEMPLATE + name),
-    ...shopCards.map(({ name }) => CARD + name),
-  ];
+  const known = namedKinds.flatMap(({ prefix, all }) => all.map(({ name }) => prefix + name));
   for (const word of words) {
     if (known.includes(word)) continue;
     const bare = word.replace(/^\w+:/, '');
     const near = known.find((one) => one.endsWith(`:${bare}`)) ?? nearest(word, known);
-    const what = word.startsWith(TEMPLATE)
-      ? 'is no template'
-      : word.startsWith(CARD)
-        ? 'are no cards'
-        : 'is no sheet';
-    throw new CommandError(`there ${what} ${JSON.stringify(word)}`, [
+    throw new CommandError(`there ${(namedIn(word) ?? namedKinds[0]).none} ${JSON.stringify(word)}`, [
       near ? `Did you mean ${near}?` : 'See benchleaf list sheets.',
     ]);
   }
-  const named = (prefix: string): string[] =>
+  const names = (prefix: string): string[] =>
     words.filter((word) => word.startsWith(prefix)).map((word) => word.slice(prefix.length));
-  const [ofSheets, ofTemplates, ofCards] = [named(SHEET), named(TEMPLATE), named(CARD)];
-  const only: Kind[] = [];
-  if (ofSheets.length > 0) only.push('sheets');
-  if (ofTemplates.length > 0) only.push('templates');
-  if (ofCards.length > 0) only.push('cards');
-  const [name = 'sheets'] = only;
+  const asked = namedKinds.filter(({ prefix }) => names(prefix).length > 0);
+  const { kind, title } = asked[0] ?? namedKinds[0];
   return {
     course: {
-      name,
-      title: { sheets: 'Reference sheets', templates: 'Templates' }[name as string] ?? 'Shop cards',
+      name: kind,
+      title,
       club: '',
       lessons: [],
       jobs: readCourse(SAMPLE_COURSE).jobs,
-      sheets: ofSheets,
-      templates: ofTemplates,
-      cards: ofCards,
+      ...Object.fromEntries(namedKinds.map((one) => [one.kind, names(one.prefix)])),
     },
     kit: SAMPLE_KIT,
-    only: new Set(only),
+    only: new Set(asked.map((one) => one.kind)),
   };
 }
 

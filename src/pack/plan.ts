@@ -1,5 +1,4 @@
-import { ContentError } from '../diagnostics/diagnostic.js';
-import { CommandError, InputError } from '../diagnostics/errors.js';
+import { CommandError } from '../diagnostics/errors.js';
 import { keyJson } from '../exchange/key.js';
 import { qtiPackage } from '../exchange/qti/package.js';
 import { openKits } from '../kit/open.js';
@@ -8,6 +7,7 @@ import { standingCode } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
 import type { PagedHtml } from '../print/paged.js';
 import type { Setting } from '../problems/draw.js';
+import { later } from '../problems/later.js';
 import { agreedUnits, readVariant } from '../problems/variant.js';
 import { answerKeyHtml } from '../sheets/answer-key.js';
 import { handoutHtml } from '../sheets/handout.js';
@@ -25,10 +25,11 @@ import { fileName } from './file-name.js';
 import type { Job } from './job.js';
 import { classKinds, type Kind, printedKinds } from './kinds.js';
 import { readLearners } from './learners.js';
-import { Gathering, openLessons, shown } from './lessons.js';
+import { Gathering, openLessons } from './lessons.js';
 import { practiceDocuments } from './practice-documents.js';
 import { templateDocuments } from './template-documents.js';
 import { wallDocuments } from './wall-documents.js';
+import { fromJobs, type Workshop } from './workshop.js';
 
 /** What is to be made of a course: whose numbers, on which paper. */
 export interface Order {
@@ -135,18 +136,23 @@ export function planOf(order: Order): Plan {
     : undefined;
   const lessonsIn = (system: UnitSystem) => opened.get(system) ?? [];
   const numbers = { code: variant, head, kit: setting.kit, style, lessonsIn };
-  const set = classSheets({ ...numbers, learners, versions });
+  const ofClass = later(() => classSheets({ ...numbers, learners, versions }));
   // Whose the book's problems are: nobody's in a class, the one sheet's otherwise.
-  const [shared] = (learners || versions ? classSheets(numbers) : set).sheets as [Sheet];
-  const book = only.has('book') ? gathering.attempt(() => courseBook(lessons, shared)) : undefined;
+  const [shared] = only.has('book') ? (learners || versions ? classSheets(numbers) : ofClass()).sheets : [];
+  const book = shared && gathering.attempt(() => courseBook(lessons, shared));
   gathering.demandNone();
 
+  const { jobs, file } = course;
+  const { date = new Date() } = order;
+  const workshop: Workshop = { kit: setting.kit, head, style, jobs, file, date };
   const documents: Document[] = [];
   // The longest to print comes first.
-  if (book) documents.push({ kind: 'book', name: 'book.pdf', variant: shared.variant, paged: book });
+  if (shared && book)
+    documents.push({ kind: 'book', name: 'book.pdf', variant: shared.variant, paged: book });
   if (handout !== undefined) documents.push({ kind: 'handout', name: 'handout.pdf', html: () => handout });
   const asked = lessons.some(({ lesson }) => lesson.problems.length > 0);
   if (asked && SHEETS.some((kind) => only.has(kind))) {
+    const set = ofClass();
     for (const [place, sheet] of set.sheets.entries()) {
       const key = set.keys[place];
       documents.push(sheetDocument(sheet), ...(key ? keyDocuments(key) : []));
@@ -154,41 +160,25 @@ export function planOf(order: Order): Plan {
     const about = { head, variant, lessons: lessons.map(({ lesson }) => lesson) };
     documents.push(...classDocuments(about, set, style));
   }
-  const answered = documents.some((one) => one.kind === 'key' && one.variant === shared.variant);
-  if (book && asked && !(only.has('key') && answered)) documents.push(bookKey(shared));
+  const answered = documents.some((one) => one.kind === 'key' && one.variant === shared?.variant);
+  if (shared && asked && !(only.has('key') && answered)) documents.push(bookKey(shared));
   if (only.has('cards') && course.cards === undefined)
     for (const job of course.jobs) {
-      const card = cardOf(job, course, () => shopCard(job, setting.kit, head, setting.units));
+      const refused = `the job ${JSON.stringify(job.name)} cannot be cut with this kit`;
+      const card = fromJobs(course.file, refused, 'Change the job, or name another kit.', () =>
+        shopCard(job, setting.kit, head, setting.units),
+      );
       documents.push({
         kind: 'cards',
         name: `${cardName(job, course.jobs)}.pdf`,
         html: () => shopCardHtml(card, style),
       });
     }
-  if (only.has('cards') && familiesWanted(order)) {
-    const { jobs, file, cards } = course;
-    const { date = new Date() } = order;
-    documents.push(...cardDocuments(cards, { kit: setting.kit, head, style, jobs, file, date }));
-  }
+  if (only.has('cards') && familiesWanted(order)) documents.push(...cardDocuments(course.cards, workshop));
   if (asked && only.has('practice'))
     documents.push(...practiceDocuments(lessons, { ...setting, head, course: course.name, code: variant }));
-  if (only.has('sheets'))
-    documents.push(
-      ...wallDocuments(course.sheets, {
-        kit: setting.kit,
-        head,
-        style,
-        jobs: course.jobs,
-        date: order.date ?? new Date(),
-      }),
-    );
-  if (only.has('templates')) {
-    const { jobs, file, templates } = course;
-    const { date = new Date(), printer } = order;
-    documents.push(
-      ...templateDocuments(templates, { kit: setting.kit, head, style, jobs, file, date, printer }),
-    );
-  }
+  if (only.has('sheets')) documents.push(...wallDocuments(course.sheets, workshop));
+  if (only.has('templates')) documents.push(...templateDocuments(course.templates, workshop, order.printer));
   const wanted = documents.filter(({ kind }) => only.has(kind));
   if (wanted.length === 0)
     throw new CommandError('there is nothing to make', [
@@ -200,22 +190,6 @@ export function planOf(order: Order): Plan {
 /** The cards that last are made by name, or for a course whose cards are asked for: not with all the rest. */
 const familiesWanted = ({ course, only }: Order): boolean =>
   course.cards !== undefined || (course.file !== undefined && !printedKinds.every((kind) => only.has(kind)));
-
-/** What a job's card is refused for is told with the course it stands in. */
-function cardOf<T>(job: Job, { file }: CourseToMake, work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    const start = { line: 1, column: 1 };
-    const message = `the job ${JSON.stringify(job.name)} cannot be cut with this kit: ${error.message}`;
-    throw new ContentError([
-      { severity: 'error', rule: 'course/job', message, file: shown(file ?? ''), start, hints: [JOB_HINT] },
-    ]);
-  }
-}
-
-const JOB_HINT = 'Change the job, or name another kit.';
 
 /** Kinds that are made of problems. */
 const SHEETS: readonly Kind[] = ['problems', 'key', 'grid', 'marks', 'qti'];

@@ -1,59 +1,53 @@
-import { ContentError } from '../diagnostics/diagnostic.js';
-import { CommandError, InputError } from '../diagnostics/errors.js';
+import { CommandError } from '../diagnostics/errors.js';
 import { templateSvg } from '../exchange/template-svg.js';
-import type { Kit } from '../kit/schema.js';
 import { Desk } from '../reference/desk.js';
 import { checkBarFor } from '../reference/templates/check-bar.js';
 import { templates } from '../reference/templates/index.js';
 import { printedBy } from '../reference/templates/printed-by.js';
-import type { Piece, Template, TemplateJob, TemplateKind } from '../reference/templates/template.js';
-import type { SheetHead, SheetStyle } from '../sheets/model.js';
+import type { Piece, TemplateKind } from '../reference/templates/template.js';
 import type { Printer } from '../sheets/template-layout.js';
 import { templateSheetHtml } from '../sheets/template-sheet.js';
+import { madeByName } from './by-name.js';
 import { fileName } from './file-name.js';
-import { shown } from './lessons.js';
 import type { Document } from './plan.js';
-
-interface Bench {
-  readonly kit: Kit;
-  readonly head: SheetHead;
-  readonly style: SheetStyle;
-  readonly jobs: readonly TemplateJob[];
-  /** The course that the jobs stand in. */
-  readonly file?: string | undefined;
-  /** Of the making. */
-  readonly date: Date;
-  /** What 1 mm comes out as on the printer, where that has been measured. */
-  readonly printer?: Printer | undefined;
-}
+import { dayOf, fromJobs, type Workshop } from './workshop.js';
 
 /**
  * Templates at true scale, each with its outline for a cutting machine: those that are named, or all that kit and jobs
  * have what is needed for. Where the printer has been measured, each says what comes out of it, and is made a second
  * time, stretched for that printer alone, under a name of its own.
  *
+ * @param printer what 1 mm comes out as on the printer, where that has been measured
  * @throws {CommandError} a template that is named, and nothing to draw it from; {ContentError} a job with a crossing
  *   that no wheel can have
  */
-export function templateDocuments(names: readonly string[] | undefined, bench: Bench): Document[] {
-  const wanted = names === undefined ? templates : templates.filter(({ name }) => names.includes(name));
-  return wanted.flatMap((kind) => {
-    if (kind.needs?.in(bench.kit, bench.jobs) ?? true) return documentsOf(kind, bench);
-    if (names === undefined) return [];
-    throw new CommandError(`the template ${kind.name} needs ${kind.needs?.words}, and there is none`, [
-      'Name another kit with --kit, or make the templates of a course with --only templates.',
-    ]);
-  });
+export function templateDocuments(
+  names: readonly string[] | undefined,
+  workshop: Workshop,
+  printer: Printer | undefined,
+): Document[] {
+  const { kit, jobs } = workshop;
+  return madeByName(
+    templates,
+    names,
+    (kind) => ((kind.needs?.in(kit, jobs) ?? true) ? documentsOf(kind, workshop, printer) : []),
+    ({ name, needs }) =>
+      new CommandError(`the template ${name} needs ${needs?.words}, and there is none`, [
+        'Name another kit with --kit, or make the templates of a course with --only templates.',
+      ]),
+  );
 }
 
-function documentsOf(kind: TemplateKind, bench: Bench): Document[] {
-  const { head, style, date, printer } = bench;
+function documentsOf(kind: TemplateKind, workshop: Workshop, printer: Printer | undefined): Document[] {
+  const { kit, head, style, jobs, file, date } = workshop;
   const desk = new Desk(style.units);
-  const template = made(kind, desk, bench);
+  const template = fromJobs(file, `the template ${kind.name} cannot be drawn`, JOB_HINT, () =>
+    kind.make(desk, kit, jobs),
+  );
   const bar = checkBarFor(desk);
   const reports = printer && template.pieces.map((piece) => printedBy(desk, printer, piece.over));
   const { name, title } = kind;
-  const sheet = { head, title, template, bar, sources: desk.sources, date: DAY.format(date), reports };
+  const sheet = { head, title, template, bar, sources: desk.sources, date: dayOf(date), reports };
   const uneven = printer && (printer.x !== 1 || printer.y !== 1);
   return [
     {
@@ -75,20 +69,7 @@ function documentsOf(kind: TemplateKind, bench: Bench): Document[] {
   ];
 }
 
-/** What a job is refused for is told with the course it stands in. */
-function made(kind: TemplateKind, desk: Desk, { kit, jobs, file = '' }: Bench): Template {
-  try {
-    return kind.make(desk, kit, jobs);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    const start = { line: 1, column: 1 };
-    const message = `the template ${kind.name} cannot be drawn: ${error.message}`;
-    const hints = ['Change the job, or leave out its crossing: it then goes by the rule.'];
-    throw new ContentError([
-      { severity: 'error', rule: 'course/job', message, file: shown(file), start, hints },
-    ]);
-  }
-}
+const JOB_HINT = 'Change the job, or leave out its crossing: it then goes by the rule.';
 
 const told = (reports: readonly string[] | undefined) => (reports ? { reports: [...new Set(reports)] } : {});
 
@@ -101,6 +82,3 @@ function outlinesOf(name: string, pieces: readonly Piece[]): Document[] {
     data: () => templateSvg(outline),
   }));
 }
-
-/** The same day wherever it is made. */
-const DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' });

@@ -1,21 +1,12 @@
 import { CommandError } from '../diagnostics/errors.js';
 import { sheetCsv } from '../exchange/sheet-csv.js';
-import type { Kit } from '../kit/schema.js';
 import { Desk } from '../reference/desk.js';
 import { referenceSheets } from '../reference/index.js';
-import type { SheetKind, WheelJob } from '../reference/sheet.js';
-import type { SheetHead, SheetStyle } from '../sheets/model.js';
+import type { SheetKind } from '../reference/sheet.js';
 import { referenceSheetHtml } from '../sheets/reference-sheet.js';
+import { madeByName } from './by-name.js';
 import type { Document } from './plan.js';
-
-interface Wall {
-  readonly kit: Kit;
-  readonly head: SheetHead;
-  readonly style: SheetStyle;
-  readonly jobs: readonly WheelJob[];
-  /** Of the making. */
-  readonly date: Date;
-}
+import { dayOf, type Workshop } from './workshop.js';
 
 /**
  * Sheets for the wall, each with its figures for a spreadsheet: those that are named, or all that the kit has the
@@ -23,20 +14,20 @@ interface Wall {
  *
  * @throws {CommandError} a sheet that is named, and a kit without what it needs
  */
-export function wallDocuments(names: readonly string[] | undefined, wall: Wall): Document[] {
-  const wanted =
-    names === undefined ? referenceSheets : referenceSheets.filter(({ name }) => names.includes(name));
-  return wanted.flatMap((kind) => {
-    if (kind.needs?.in(wall.kit) ?? true) return documentsOf(kind, wall);
-    if (names === undefined) return [];
-    throw new CommandError(
-      `the sheet ${kind.name} needs ${kind.needs?.words}, and ${wall.kit.kit} has none`,
-      ['Add it to the kit, or name another kit with --kit.'],
-    );
-  });
+export function wallDocuments(names: readonly string[] | undefined, workshop: Workshop): Document[] {
+  const { kit } = workshop;
+  return madeByName(
+    referenceSheets,
+    names,
+    (kind) => ((kind.needs?.in(kit) ?? true) ? documentsOf(kind, workshop) : []),
+    ({ name, needs }) =>
+      new CommandError(`the sheet ${name} needs ${needs?.words}, and ${kit.kit} has none`, [
+        'Add it to the kit, or name another kit with --kit.',
+      ]),
+  );
 }
 
-function documentsOf(kind: SheetKind, { kit, head, style, jobs, date }: Wall): Document[] {
+function documentsOf(kind: SheetKind, { kit, head, style, jobs, date }: Workshop): Document[] {
   const desk = new Desk(style.units);
   const sheet = kind.make(desk, kit, jobs);
   const { sources } = desk;
@@ -45,11 +36,8 @@ function documentsOf(kind: SheetKind, { kit, head, style, jobs, date }: Wall): D
     {
       kind: 'sheets',
       name: `sheets/${name}.pdf`,
-      html: () => referenceSheetHtml({ head, title, sheet, sources, date: DAY.format(date) }, style),
+      html: () => referenceSheetHtml({ head, title, sheet, sources, date: dayOf(date) }, style),
     },
     { kind: 'sheets', name: `sheets/${name}.csv`, data: () => sheetCsv(sheet) },
   ];
 }
-
-/** The same day wherever it is made. */
-export const DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' });

@@ -1,4 +1,5 @@
 import type { SheetStyle } from './model.js';
+import { paperOf } from './paper.js';
 
 /** A sheet for the instructor lies on its side; sizes in mm. */
 export interface ClassSetting {
@@ -18,10 +19,6 @@ export interface ClassSetting {
   readonly box: number;
 }
 
-const PAPERS = {
-  a4: { paper: 'A4 landscape', width: 297 },
-  letter: { paper: 'letter landscape', width: 279.4 },
-};
 const SIDES = 14;
 const MM_PER_POINT = 25.4 / 72;
 const PRINTS = {
@@ -32,7 +29,7 @@ const PRINTS = {
 /** The page, and the room on it. */
 export function classSettingOf({ paper, print }: Pick<SheetStyle, 'paper' | 'print'>): ClassSetting {
   const { points, ...sizes } = PRINTS[print];
-  const { paper: name, width } = PAPERS[paper];
+  const { name, width } = paperOf(paper, true);
   return {
     ...sizes,
     paper: name,

@@ -2,6 +2,7 @@ import { classSettingOf } from './class-setting.js';
 import { codePicture } from './code-mark.js';
 import { cssString, shortened } from './css-string.js';
 import type { SheetHead, SheetStyle } from './model.js';
+import { paperOf } from './paper.js';
 import { settingOf } from './setting.js';
 import { templateSettingOf } from './template-setting.js';
 import { render } from './templates.js';
@@ -65,40 +66,38 @@ const CARDS = {
   letter: { plain: { size: '8.5in 5.5in', width: 215.9 }, large: { size: 'letter landscape', width: 279.4 } },
 } as const;
 
-/** The text is as wide as the page has room for, so that it can be seen before printing whether anything is wider. */
-export function paperCss({ kind, style, turned = false }: Pick<Page, 'kind' | 'style' | 'turned'>): string {
-  if (kind === 'reference') {
-    const { paper, margin, width } = wallSettingOf(style, turned);
-    return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
-  }
-  if (kind === 'template') {
-    const { paper, margin, width } = templateSettingOf(style, turned);
-    return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
-  }
-  if (kind === 'class') {
-    const { paper, margin, width } = classSettingOf(style);
-    return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
+/** The paper of a page, its margins as CSS has them, and the room between them in mm. */
+function roomOf({ kind, style, turned = false }: Pick<Page, 'kind' | 'style' | 'turned'>) {
+  if (kind === 'reference') return wallSettingOf(style, turned);
+  if (kind === 'template') return templateSettingOf(style, turned);
+  if (kind === 'class') return classSettingOf(style);
+  if (kind === 'card') {
+    const { size, width } = CARDS[style.paper][style.print];
+    return { paper: size, margin: '6mm 8mm', width: width - 16 };
   }
   const { margin, maxWidth } = settingOf(style);
-  const card = CARDS[style.paper][style.print];
-  return kind === 'card'
-    ? `@page { size: ${card.size}; margin: 6mm 8mm; } body { width: ${card.width - 16}mm; }`
-    : `@page { size: ${style.paper === 'a4' ? 'A4' : 'letter'}; margin: ${margin}; } body { width: ${maxWidth}mm; }`;
+  return { paper: paperOf(style.paper).name, margin, width: maxWidth };
+}
+
+/** The text is as wide as the page has room for, so that it can be seen before printing whether anything is wider. */
+export function paperCss(page: Pick<Page, 'kind' | 'style' | 'turned'>): string {
+  const { paper, margin, width } = roomOf(page);
+  return `@page { size: ${paper}; margin: ${margin}; } body { width: ${width}mm; }`;
 }
 
 /** Size of the running heads, pt, and what each may fill of the text's width; the style sheet gives a little more. */
 const HEADS = { points: { plain: 9, large: 14 }, title: 0.6, course: 0.36, foot: 0.73 } as const;
 const MM_PER_POINT = 25.4 / 72;
 
-function runningHeads({ kind, style, head: { course }, foot, code, parts, turned = false }: Page): string {
-  const width =
-    kind === 'class'
-      ? classSettingOf(style).width
-      : kind === 'reference'
-        ? wallSettingOf(style, turned).width
-        : kind === 'template'
-          ? templateSettingOf(style, turned).width
-          : settingOf(style).maxWidth;
+function runningHeads(page: Page): string {
+  const {
+    style,
+    head: { course },
+    foot,
+    code,
+    parts,
+  } = page;
+  const { width } = roomOf(page);
   const points = HEADS.points[style.print];
   const box = (place: string, content: string) =>
     `@${place} { font-size: ${points}pt; content: ${content}; }`;
@@ -111,8 +110,8 @@ function runningHeads({ kind, style, head: { course }, foot, code, parts, turned
     ...(code ? [`@bottom-right-corner { content: ${codePicture(code)}; }`] : []),
   ];
   const each = parts.map(
-    ({ page, head }) =>
-      `@page ${page} { ${box('top-left', string(head, HEADS.title))} } .${page} { page: ${page}; }`,
+    ({ page: name, head }) =>
+      `@page ${name} { ${box('top-left', string(head, HEADS.title))} } .${name} { page: ${name}; }`,
   );
   return parts.length === 0 ? '' : [`@page { ${all.join(' ')} }`, ...each].join('\n');
 }

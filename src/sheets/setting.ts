@@ -1,5 +1,6 @@
 import type { FigureStyle } from '../figures/index.js';
 import type { SheetStyle } from './model.js';
+import { paperOf } from './paper.js';
 
 /** What a page of a paper and a size of print has room for, in mm. */
 export interface Setting extends FigureStyle {
@@ -11,7 +12,6 @@ export interface Setting extends FigureStyle {
   readonly margin: string;
 }
 
-const PAPERS = { a4: { width: 210, height: 297 }, letter: { width: 215.9, height: 279.4 } } as const;
 const PRINTS = {
   plain: { sides: 24, top: 26, bottom: 22, caption: 18, labelSize: 2.8, points: 11.25 },
   large: { sides: 18, top: 24, bottom: 21, caption: 36, labelSize: 6, points: 18 },
@@ -19,7 +19,7 @@ const PRINTS = {
 
 /** The page, and the room on it. */
 export function settingOf({ paper, print, units }: SheetStyle): Setting {
-  const { width, height } = PAPERS[paper];
+  const { width, height } = paperOf(paper);
   const { sides, top, bottom, caption, labelSize, points } = PRINTS[print];
   return {
     labelSize,

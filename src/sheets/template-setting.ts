@@ -1,4 +1,5 @@
 import type { SheetStyle } from './model.js';
+import { paperOf } from './paper.js';
 
 /** A page of a template: the paper, its margins as CSS has them, and the room for the drawing; mm. */
 export interface TemplateSetting {
@@ -9,10 +10,6 @@ export interface TemplateSetting {
   readonly labelSize: number;
 }
 
-const PAPERS = {
-  a4: { name: 'A4', short: 210, long: 297 },
-  letter: { name: 'letter', short: 215.9, long: 279.4 },
-};
 /** Narrower than other sheets’: every mm of the paper is wanted. Few printers reach nearer to the edge than this. */
 const SIDES = 12;
 const PRINTS = {
@@ -41,11 +38,10 @@ export function templateSettingOf(
   { paper, print }: Pick<SheetStyle, 'paper' | 'print'>,
   turned: boolean,
 ): TemplateSetting {
-  const { name, short, long } = PAPERS[paper];
+  const { name, width, height } = paperOf(paper, turned);
   const { top, bottom, labelSize } = PRINTS[print];
-  const [width, height] = turned ? [long, short] : [short, long];
   return {
-    paper: turned ? `${name} landscape` : name,
+    paper: name,
     margin: `${top}mm ${SIDES}mm ${bottom}mm`,
     width: width - 2 * SIDES,
     height: height - top - bottom,

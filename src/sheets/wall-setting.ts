@@ -1,4 +1,5 @@
 import type { SheetStyle } from './model.js';
+import { paperOf } from './paper.js';
 
 /** A sheet for the wall: the paper, its margins as CSS has them, and the room between them in mm. */
 export interface WallSetting {
@@ -8,10 +9,6 @@ export interface WallSetting {
   readonly height: number;
 }
 
-const PAPERS = {
-  a4: { name: 'A4', short: 210, long: 297 },
-  letter: { name: 'letter', short: 215.9, long: 279.4 },
-};
 /** Wider at the left: a wall sheet is punched or bound there. */
 const LEFT = 20;
 const RIGHT = 12;
@@ -22,11 +19,10 @@ export function wallSettingOf(
   { paper, print }: Pick<SheetStyle, 'paper' | 'print'>,
   turned: boolean,
 ): WallSetting {
-  const { name, short, long } = PAPERS[paper];
+  const { name, width, height } = paperOf(paper, turned);
   const top = print === 'large' ? 24 : 22;
-  const [width, height] = turned ? [long, short] : [short, long];
   return {
-    paper: turned ? `${name} landscape` : name,
+    paper: name,
     margin: `${top}mm ${RIGHT}mm ${BOTTOM}mm ${LEFT}mm`,
     width: width - LEFT - RIGHT,
     height: height - top - BOTTOM,

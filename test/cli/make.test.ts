@@ -10,29 +10,15 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/program.js';
 import type { Made } from '../../src/pack/make.js';
 import { fingerprint } from '../print/fingerprint.js';
+import { benchleaf } from './benchleaf.js';
 
 let folder = '';
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'benchleaf-make-'));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-async function benchleaf(...words: string[]) {
-  let out = '';
-  let err = '';
-  const code = await run(words, {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
 
 async function made(...words: string[]): Promise<Made> {
   const { code, out, err } = await benchleaf('make', '--quiet', '--json', ...words);

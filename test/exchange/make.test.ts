@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
-import { run } from '../../src/cli/program.js';
 import { keySchema } from '../../src/exchange/key-schema.js';
 import type { Made } from '../../src/pack/make.js';
+import { benchleaf } from '../cli/benchleaf.js';
 
 let folder = '';
 beforeAll(() => {
@@ -13,19 +13,6 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 afterEach(() => vi.unstubAllEnvs());
-
-async function benchleaf(...words: string[]) {
-  let [out, err] = ['', ''];
-  const code = await run(words, {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
 
 async function made(...words: string[]): Promise<Made> {
   const { code, out, err } = await benchleaf('make', '--quiet', '--json', ...words);

@@ -2,25 +2,12 @@ import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/program.js';
 import { shopCards } from '../../src/reference/cards/index.js';
+import { benchleaf } from '../cli/benchleaf.js';
 import { fingerprint } from '../print/fingerprint.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-card-make-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-async function benchleaf(...words: string[]) {
-  const told = { out: '', err: '' };
-  const code = await run(words, {
-    out: (text) => {
-      told.out += text;
-    },
-    err: (text) => {
-      told.err += text;
-    },
-  });
-  return { code, ...told };
-}
 
 const made = (...words: string[]) => benchleaf('make', ...words, '--quiet');
 

@@ -2,25 +2,12 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/program.js';
 import { templates } from '../../src/reference/templates/index.js';
+import { benchleaf } from '../cli/benchleaf.js';
 import { fingerprint } from '../print/fingerprint.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-templates-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-async function benchleaf(...words: string[]) {
-  const told = { out: '', err: '' };
-  const code = await run(words, {
-    out: (text) => {
-      told.out += text;
-    },
-    err: (text) => {
-      told.err += text;
-    },
-  });
-  return { code, ...told };
-}
 
 /** A course of one lesson with these jobs. */
 function course(name: string, jobs: string): string {

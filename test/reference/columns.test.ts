@@ -1,39 +1,32 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import puppeteer, { type Browser } from 'puppeteer';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { findBrowser } from '../../src/print/browser.js';
 import { copyAssets } from '../../src/sheets/assets.js';
 import { referenceSheetHtml } from '../../src/sheets/reference-sheet.js';
+import { type Measured, openMeasured } from '../sheets/measured.js';
 import { nameOf, worked } from './sheets.js';
 
 /**
  * By how much each table is wider than the column it runs in, CSS pixels. A table that is would lie over the next one,
  * without making the page any wider.
  */
-const WIDER = `document.fonts.ready.then(() => [...document.querySelectorAll('.run')].map((run) => {
+const WIDER = `[...document.querySelectorAll('.run')].map((run) => {
   const columns = run.closest('.side') ?? run;
   const { columnCount, columnGap } = getComputedStyle(columns);
   const count = Number(columnCount) || 1;
   const room = (columns.clientWidth - (count - 1) * (parseFloat(columnGap) || 0)) / count;
   return Math.max(...[...run.querySelector('table').getClientRects()].map(({ width }) => width)) - room;
-}))`;
+})`;
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-columns-'));
-let browser: Browser;
+let measured: Measured;
 beforeAll(async () => {
   await copyAssets(folder);
-  const { path, env } = await findBrowser();
-  browser = await puppeteer.launch({
-    executablePath: path,
-    headless: 'shell',
-    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
-    env: { ...process.env, ...env },
-  });
+  measured = await openMeasured();
 });
 afterAll(async () => {
-  await browser?.close();
+  await measured?.close();
   rmSync(folder, { recursive: true, force: true });
 });
 
@@ -53,11 +46,7 @@ it.each(own.map((one) => [nameOf(one), one] as const))(
         file,
         referenceSheetHtml({ head, title: kind.title, sheet, sources, date: 'today' }, style),
       );
-      const page = await browser.newPage();
-      await page.emulateMediaType('print');
-      await page.goto(`file://${file}`);
-      const wider = (await page.evaluate(WIDER)) as number[];
-      await page.close();
+      const wider = (await measured.ask(file, WIDER)) as number[];
       expect(wider.length).toBe(wider.filter((pixels) => pixels < 1).length);
       expect(wider.length).toBeGreaterThan(0);
     }

@@ -3,26 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/program.js';
 import { referenceSheets } from '../../src/reference/index.js';
+import { benchleaf } from '../cli/benchleaf.js';
 import { kits } from '../lesson/lessons.js';
 import { fingerprint } from '../print/fingerprint.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-sheets-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-async function benchleaf(...words: string[]) {
-  const told = { out: '', err: '' };
-  const code = await run(words, {
-    out: (text) => {
-      told.out += text;
-    },
-    err: (text) => {
-      told.err += text;
-    },
-  });
-  return { code, ...told };
-}
 
 /** Print breaks lines where it likes, sets a unit under its head, and has a minus of its own. */
 const squeezed = (text: string): string => text.replaceAll(/[\s,]+/g, '').replaceAll('−', '-');

@@ -1,5 +1,4 @@
-import puppeteer, { type Browser } from 'puppeteer';
-import { findBrowser } from '../../src/print/browser.js';
+import { openMeasured } from './measured.js';
 
 /** Measures pages before they are printed. */
 export interface Measure {
@@ -8,25 +7,12 @@ export interface Measure {
   close(): Promise<void>;
 }
 
+const OVER = '[...document.body.children].map((part) => part.scrollWidth - part.clientWidth)';
+
 export async function openMeasure(): Promise<Measure> {
-  const { path, env } = await findBrowser();
-  const browser: Browser = await puppeteer.launch({
-    executablePath: path,
-    headless: 'shell',
-    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
-    env: { ...process.env, ...env },
-  });
+  const { ask, close } = await openMeasured();
   return {
-    async tooWide(file) {
-      const page = await browser.newPage();
-      await page.emulateMediaType('print');
-      await page.goto(`file://${file}`);
-      const over = await page.evaluate(
-        'document.fonts.ready.then(() => [...document.body.children].map((part) => part.scrollWidth - part.clientWidth))',
-      );
-      await page.close();
-      return (over as number[]).filter((pixels) => pixels > 1);
-    },
-    close: () => browser.close(),
+    tooWide: async (file) => ((await ask(file, OVER)) as number[]).filter((pixels) => pixels > 1),
+    close,
   };
 }
