@@ -51,8 +51,11 @@ export function figureBlock(
   }
 }
 
-const sentence = (scale: string): string =>
-  /^\d/.test(scale) ? `Scale ${scale}` : scale.replace(/^./, (c) => c.toUpperCase());
+/** A scale as a sentence says it; `20 : 1` never breaks over two lines. */
+const sentence = (scale: string): string => {
+  const whole = scale.replaceAll(/ (?=: )|(?<= :) /g, '\u00A0');
+  return /^\d/.test(whole) ? `Scale ${whole}` : whole.replace(/^./, (c) => c.toUpperCase());
+};
 
 /** A caption with its full stop, since the scale follows. */
 const stopped = (caption: string): string =>

@@ -19,7 +19,10 @@ export function mathsRules(md: MarkdownIt, output: MathsOutput = 'html'): void {
   md.inline.ruler.after('escape', 'maths', inline);
   md.block.ruler.before('fence', 'maths', block, { alt: ['paragraph', 'blockquote', 'list'] });
   md.renderer.rules.maths_inline = (tokens, at, _, env) =>
-    set(tokens[at]?.content ?? '', '$', { how: 'inline', output }, contextIn(env));
+    withStop(
+      set(tokens[at]?.content ?? '', '$', { how: 'inline', output }, contextIn(env)),
+      tokens[at]?.info,
+    );
   md.renderer.rules.maths_block = (tokens, at, _, env) => {
     const context = contextIn(env);
     const content = tokens[at]?.content ?? '';
@@ -31,8 +34,16 @@ export function mathsRules(md: MarkdownIt, output: MathsOutput = 'html'): void {
   };
 }
 
+/** A stop after a symbol never begins a line, as it might: a browser breaks after whatever is no text. */
+function withStop(formula: string, stop = ''): string {
+  const breaks = formula.split('katex-base').length > 2;
+  return stop === '' || breaks ? formula + stop : `<span class="whole">${formula}${stop}</span>`;
+}
+
 /** The name of a formula, `\label{rule}`. */
 const LABEL = /\\label\s*\{([^}]*)\}/;
+
+const STOP = /^[.,;:?)”’]+/;
 
 const contextIn = (env: Env | undefined): MathsContext => env?.maths as MathsContext;
 
@@ -51,8 +62,13 @@ function inline(state: StateInline, silent: boolean): boolean {
     );
     return false;
   }
-  if (!silent) state.push('maths_inline', '', 0).content = content;
-  state.pos = end + 1;
+  const [stop = ''] = STOP.exec(state.src.slice(end + 1)) ?? [];
+  if (!silent) {
+    const token = state.push('maths_inline', '', 0);
+    token.content = content;
+    token.info = stop;
+  }
+  state.pos = end + 1 + stop.length;
   return true;
 }
 

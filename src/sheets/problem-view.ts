@@ -40,8 +40,8 @@ const BLANK = '<span class="blank gap" role="img" aria-label="blank"></span>';
 
 /** Four low lines in a text are a gap to be filled: it is made wide enough to write in. */
 function withBlanks(html: string): string {
-  return html.replace(/(=?) _{4,}/g, (_, equals) =>
-    equals ? `<span class="whole">= ${BLANK}</span>` : ` ${BLANK}`,
+  return html.replace(/(= |\()?_{4,}/g, (_, before) =>
+    before ? `<span class="whole">${before}${BLANK}</span>` : BLANK,
   );
 }
 

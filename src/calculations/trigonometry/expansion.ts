@@ -6,7 +6,7 @@ import { calculation, type Step } from '../calculation.js';
 import { mm } from '../found.js';
 import { length, number, type Quantity } from '../quantity.js';
 
-const plain = number('k', 'coefficient of expansion', 'millionths/°C', 0.1, 100);
+const plain = number('k', 'coefficient of expansion', 'millionths per °C', 0.1, 100);
 
 /** A coefficient as a number, or by the name of a metal of the handbook's table. */
 const coefficient: Quantity<number> = {

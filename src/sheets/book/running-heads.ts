@@ -8,7 +8,7 @@ import type { CourseBook } from './model.js';
 const HEADS = { points: { plain: 9, large: 14 }, book: 0.37, part: 0.6, foot: 0.73 } as const;
 const MM_PER_POINT = 25.4 / 72;
 
-/** At the head the book on the left and the lesson on the right; at the foot the club, the variant and the page. */
+/** At the head the book on the left and the lesson on the right; at the foot the variant, the club and the page. */
 export function runningHeads(
   { head, variant, lessons }: CourseBook,
   style: SheetStyle,
@@ -21,7 +21,8 @@ export function runningHeads(
   const said = (text: string, share: number) =>
     cssString(shortened(text, share * room, points * MM_PER_POINT));
   const asked = lessons.some(({ problems }) => problems.length > 0);
-  const foot = [head.club, asked && `variant ${variant}`].filter(Boolean).join(' · ');
+  // What is too long loses its end: never the code.
+  const foot = [asked && `Variant ${variant}`, head.club].filter(Boolean).join(' · ');
   const all = [
     box('top-left', said(head.course, HEADS.book), 'width: 38%; '),
     box('bottom-left', said(foot, HEADS.foot)),
