@@ -60,7 +60,7 @@ export function drawProblem(
 
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
     try {
-      const worked = workedFor(kind, drawnValues(kind, units, chance), { kit, units });
+      const worked = workingsFor(kind, drawnValues(kind, units, chance), { kit, units });
       if (declared.mix !== undefined && draw < MIX_DRAWS) {
         const { mix } = declared;
         if (placed(['mix'], () => holds([mix], worked.names)) !== side) throw new Unfair('mix');
@@ -101,7 +101,7 @@ export function isFair(
   chance: Chance,
 ): boolean {
   try {
-    asked(kind, workedFor(kind, values, setting), setting, {}, chance);
+    asked(kind, workingsFor(kind, values, setting), setting, {}, chance);
     return true;
   } catch (error) {
     if (makesNoProblem(error)) return false;
@@ -113,7 +113,7 @@ const makesNoProblem = (error: unknown): error is { readonly message: string } =
   error instanceof Unfair || error instanceof InputError || error instanceof NoValueError;
 
 /** The workings of a kind with such values. @throws what makes no problem, and {Fault} */
-function workedFor(
+export function workingsFor(
   { declared }: ProblemKind,
   values: Readonly<Record<string, unknown>>,
   { kit }: Setting,

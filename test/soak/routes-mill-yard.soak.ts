@@ -1,0 +1,4 @@
+import { kits } from '../lesson/lessons.js';
+import { routesFor } from './routes.js';
+
+routesFor(kits[1]);
