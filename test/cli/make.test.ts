@@ -11,7 +11,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Made } from '../../src/pack/make.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { lookAt } from '../print/fingerprint.js';
 import { benchleaf } from './benchleaf.js';
 
 let folder = '';
@@ -26,7 +26,17 @@ async function made(...words: string[]): Promise<Made> {
   return JSON.parse(out) as Made;
 }
 
-const textOf = async (file: string) => (await fingerprint(file)).text.join('\n').replaceAll('\u202F', ' ');
+/** The sample course with a few of its lessons. */
+function shortCourse(name: string, lessons: readonly string[], change = (text: string) => text): string {
+  const sample = readFileSync('lessons/courses/larkfield.yaml', 'utf8')
+    .replace('../kits/', `${process.cwd()}/lessons/kits/`)
+    .replace(/(?<=^lessons:\n)(?: {2}- .+\n)+/m, lessons.map((lesson) => `  - ${lesson}\n`).join(''));
+  const file = join(folder, `${name}.yaml`);
+  writeFileSync(file, change(sample));
+  return file;
+}
+
+const textOf = async (file: string) => (await lookAt(file)).text.join('\n').replaceAll('\u202F', ' ');
 
 describe('the sample pack', () => {
   it('has five documents with the class wheel in them, whole, and the key as data', async () => {
@@ -42,7 +52,7 @@ describe('the sample pack', () => {
     ]);
     expect(readdirSync(join(out, 'larkfield'))).toHaveLength(6); // and nothing else
     const at = (kind: string) => documents.find((one) => one.kind === kind)?.file ?? '';
-    const [handout, card] = [await fingerprint(at('handout')), await textOf(at('cards'))];
+    const [handout, card] = [await lookAt(at('handout')), await textOf(at('cards'))];
     expect(handout).toMatchObject({ tagged: true, language: 'en-GB' });
     expect(handout.outline).toEqual(
       expect.arrayContaining([
@@ -59,11 +69,12 @@ describe('the sample pack', () => {
 
   it('is on Letter, in inches and large print for another workshop', async () => {
     const { documents } = await made(
+      shortCourse('short', ['04-trains-and-beats', '06-blank-and-pinion-sizes', '12-over-travel-and-stacks']),
       ...['--out', join(folder, 'large'), '--paper', 'letter', '--units', 'inch', '--print', 'large'],
       ...['--kit', 'lessons/kits/mill-yard.yaml'],
     );
     for (const { file, kind } of documents.filter((one) => one.kind !== 'cards' && one.pages > 0)) {
-      const { sizes, text } = await fingerprint(file);
+      const { sizes, text } = await lookAt(file);
       expect(new Set(sizes)).toEqual(new Set(['215.9 × 279.4']));
       expect(text.join(), kind).toMatch(/\d\sin\b/);
     }
@@ -168,12 +179,9 @@ describe('what is wrong stops everything, tells its place, and leaves nothing', 
   });
 
   it('a job that the kit cannot cut, at its course; a lesson alone has no cards', async () => {
-    const sample = readFileSync('lessons/courses/larkfield.yaml', 'utf8').replace(
-      '../kits/',
-      `${process.cwd()}/lessons/kits/`,
+    const course = shortCourse('course', ['16-simple-indexing'], (text) =>
+      text.replace('blankThickness: 2', 'blankThickness: 99'),
     );
-    const course = join(folder, 'course.yaml');
-    writeFileSync(course, sample.replace('blankThickness: 2', 'blankThickness: 99'));
     for (const command of ['make', 'check']) {
       const { code, err } = await benchleaf(
         command,

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { shopCards } from '../../src/reference/cards/index.js';
 import { benchleaf } from '../cli/benchleaf.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { lookAt } from '../print/fingerprint.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-card-make-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -36,10 +36,10 @@ describe('cards', () => {
     expect(readdirSync(join(out, 'larkfield', 'cards')).sort()).toEqual(
       shopCards.map(({ name }) => `${name}.pdf`).sort(),
     );
-    const { text } = await fingerprint(join(out, 'larkfield', 'cards', 'sector-arms.pdf'));
+    const { text } = await lookAt(join(out, 'larkfield', 'cards', 'sector-arms.pdf'));
     expect(text[0]).toContain('Harrow Lane class workshop');
     // The same circle as the set-up card has.
-    const setUp = (await fingerprint(join(out, 'larkfield', 'card-class-wheel.pdf'))).text.join();
+    const setUp = (await lookAt(join(out, 'larkfield', 'card-class-wheel.pdf'))).text.join();
     expect(setUp.replaceAll(/\s+/g, ' ')).toContain('10 on 15');
     expect(text[0]?.replaceAll(/\s+/g, ' ')).toContain('10 on 15');
   });
@@ -50,7 +50,7 @@ describe('cards', () => {
     expect((await made('card:brass', 'card:guards', ...how, '--out', out)).code).toBe(0);
     expect(readdirSync(join(out, 'cards'))).toEqual(['cards']);
     expect(readdirSync(join(out, 'cards', 'cards')).sort()).toEqual(['brass.pdf', 'guards.pdf']);
-    const { text } = await fingerprint(join(out, 'cards', 'cards', 'brass.pdf'));
+    const { text } = await lookAt(join(out, 'cards', 'cards', 'brass.pdf'));
     expect(text.join()).toContain('ft/min');
   });
 

@@ -7,7 +7,7 @@ import { type Document, type Order, planOf } from '../../src/pack/plan.js';
 import type { Places } from '../../src/print/places.js';
 import { Printer } from '../../src/print/printer.js';
 import { copyAssets } from '../../src/sheets/assets.js';
-import { type Fingerprint, fingerprint } from '../print/fingerprint.js';
+import { type Look, lookAt } from '../print/fingerprint.js';
 import { documentsOf, htmlOf, orderOf } from './class-order.js';
 import { textOf } from './class-page.js';
 
@@ -15,7 +15,7 @@ const LESSONS = ['06-blank-and-pinion-sizes', '12-over-travel-and-stacks', '16-s
 const BOOK: readonly Kind[] = ['book'];
 
 /** A book as it was printed. */
-interface Printed extends Fingerprint {
+interface Printed extends Look {
   readonly html: string;
   readonly places: Places;
   readonly rounds: number;
@@ -56,7 +56,7 @@ async function printed(more: Partial<Order> = {}): Promise<Printed> {
       return html;
     },
   });
-  return { ...(await fingerprint(to)), html, places, rounds };
+  return { ...(await lookAt(to)), html, places, rounds };
 }
 
 /** Letters alone: a line may end, or a page turn, within a word of several parts. */

@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { templates } from '../../src/reference/templates/index.js';
 import { benchleaf } from '../cli/benchleaf.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { lookAt } from '../print/fingerprint.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-templates-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -40,7 +40,7 @@ describe('templates', () => {
       'wheel-check.pdf',
       'wheel-check.svg',
     ]);
-    const { text } = await fingerprint(join(out, 'larkfield', 'templates', 'crossing.pdf'));
+    const { text } = await lookAt(join(out, 'larkfield', 'templates', 'crossing.pdf'));
     expect(text[0]).toContain('Harrow Lane Model Engineers');
   });
 

@@ -6,8 +6,8 @@ import {
   VerbosityLevel,
 } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
-/** What a reader of the PDF would notice; bytes are not compared from one browser to the next. */
-export interface Fingerprint {
+/** What a reader of the PDF would notice at once. */
+export interface Look {
   readonly pages: number;
   /** Width × height of each page in millimetres, to a tenth. */
   readonly sizes: readonly string[];
@@ -16,30 +16,42 @@ export interface Fingerprint {
   readonly language: string;
   /** Bookmarks in order, two spaces further in for each level. */
   readonly outline: readonly string[];
-  /** PostScript names without the subset mark, sorted. One that is not in the file is followed by `(not embedded)`. */
-  readonly fonts: readonly string[];
   /** The text of each page, one line for each line. */
   readonly text: readonly string[];
 }
 
-/** Reads a PDF. */
-export async function fingerprint(path: string): Promise<Fingerprint> {
+/** What is compared of a PDF: bytes are not, from one browser to the next. */
+export interface Fingerprint extends Look {
+  /** PostScript names without the subset mark, sorted. One that is not in the file is followed by `(not embedded)`. */
+  readonly fonts: readonly string[];
+}
+
+/** Reads a PDF. Its fonts take most of the time: where they do not matter, `lookAt` it. */
+export function fingerprint(path: string): Promise<Fingerprint> {
   return withPdf(path, async (pdf) => {
-    const pages = await pagesOf(pdf);
-    const { info } = await pdf.getMetadata();
-    const { Title, Language } = info as { Title?: string; Language?: string };
-    const fonts = await Promise.all(pages.map(fontsOn));
-    return {
-      pages: pdf.numPages,
-      sizes: pages.map(sizeOf),
-      tagged: (await pdf.getMarkInfo())?.Marked === true,
-      title: Title ?? '',
-      language: Language ?? '',
-      outline: titles(await pdf.getOutline()),
-      fonts: [...new Set(fonts.flat())].sort(),
-      text: await Promise.all(pages.map(textOn)),
-    };
+    const fonts = await Promise.all((await pagesOf(pdf)).map(fontsOn));
+    return { ...(await lookOf(pdf)), fonts: [...new Set(fonts.flat())].sort() };
   });
+}
+
+/** Reads a PDF, all but its fonts. */
+export function lookAt(path: string): Promise<Look> {
+  return withPdf(path, lookOf);
+}
+
+async function lookOf(pdf: PDFDocumentProxy): Promise<Look> {
+  const pages = await pagesOf(pdf);
+  const { info } = await pdf.getMetadata();
+  const { Title, Language } = info as { Title?: string; Language?: string };
+  return {
+    pages: pdf.numPages,
+    sizes: pages.map(sizeOf),
+    tagged: (await pdf.getMarkInfo())?.Marked === true,
+    title: Title ?? '',
+    language: Language ?? '',
+    outline: titles(await pdf.getOutline()),
+    text: await Promise.all(pages.map(textOn)),
+  };
 }
 
 /** Opens a PDF for as long as `use` runs. */

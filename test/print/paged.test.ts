@@ -5,7 +5,7 @@ import { untilSettled } from '../../src/print/paged.js';
 import { type Places, placesIn } from '../../src/print/places.js';
 import { PrintError } from '../../src/print/print-error.js';
 import { Printer } from '../../src/print/printer.js';
-import { fingerprint } from './fingerprint.js';
+import { lookAt } from './fingerprint.js';
 import { page, workFolder } from './sample-page.js';
 
 let work: string;
@@ -78,7 +78,7 @@ describe('a document that tells its own page numbers', () => {
         places.size > 0 ? '<div style="height: 250mm"></div><p>second page of the contents</p>' : '';
       return page(`${contents.join('')}${filler}${chapter(1)}${chapter(2)}${chapter(3)}`, CSS);
     });
-    const { text } = await fingerprint(to);
+    const { text } = await lookAt(to);
     expect(rounds).toHaveLength(4);
     expect(text[0]).toContain('Chapter 1 is on 3');
     expect(text[4]).toContain('Chapter 3');

@@ -6,7 +6,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { MachineError } from '../../src/diagnostics/errors.js';
 import { Printer, type PrinterOptions } from '../../src/print/printer.js';
-import { fingerprint } from './fingerprint.js';
+import { lookAt } from './fingerprint.js';
 import { longPage, page, workFolder } from './sample-page.js';
 
 let work: string;
@@ -96,7 +96,7 @@ describe.runIf(process.platform === 'linux')('a Printer', () => {
     const { result } = await begun(ours);
     kill(first);
     await expect(result).resolves.toMatchObject({ to });
-    expect((await fingerprint(to)).pages).toBe(60);
+    expect((await lookAt(to)).pages).toBe(60);
     expect(browser()).not.toBe(first);
   });
 

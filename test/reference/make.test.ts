@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { referenceSheets } from '../../src/reference/index.js';
 import { benchleaf } from '../cli/benchleaf.js';
 import { kits } from '../lesson/lessons.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { lookAt } from '../print/fingerprint.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-sheets-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -41,7 +41,7 @@ describe.each([
   it.each(served.map(({ name }) => name))('%s prints the rows of its CSV', async (name) => {
     const csv = readFileSync(join(sheets, `${name}.csv`));
     const rows: string[][] = parse(csv, { bom: true, relax_column_count: true });
-    const { text } = await fingerprint(join(sheets, `${name}.pdf`));
+    const { text } = await lookAt(join(sheets, `${name}.pdf`));
     const printed = squeezed(text.join(' '));
     const asPrinted = (row: string[]) => squeezed(row.map((cell) => cell.replace(/^'/, '')).join(' '));
     expect(rows.length).toBeGreaterThan(2);

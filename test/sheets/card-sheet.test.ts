@@ -6,7 +6,7 @@ import { copyAssets } from '../../src/sheets/assets.js';
 import { cardSheetHtml } from '../../src/sheets/card-sheet.js';
 import type { SheetStyle } from '../../src/sheets/model.js';
 import { type DrawnPlace, drawnPlaces } from '../print/drawn-places.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { fingerprint, lookAt } from '../print/fingerprint.js';
 import { families, type WorkedFamily } from '../reference/card-jobs.js';
 import { type CardMeasure, openCardMeasure } from './card-measure.js';
 import { textSizes } from './heard.js';
@@ -93,7 +93,7 @@ describe.each(Object.entries(SHEETS))('cards on %s', (_, { style, size, across, 
 
   it('has marks to cut by where the sizes of the cards have them, to 0.1 mm', async () => {
     // The page is cut to a whole pixel: the top is where the page ends.
-    const [, tall = 0] = (await fingerprint(pdf)).sizes[0]?.split(' × ').map(Number) ?? [];
+    const [, tall = 0] = (await lookAt(pdf)).sizes[0]?.split(' × ').map(Number) ?? [];
     const upright = distinct(marks.filter(({ height }) => height > 1).map(({ x }) => x));
     const level = distinct(marks.filter(({ width }) => width > 1).map(({ y }) => tall - y));
     const missing = (found: readonly number[], wanted: readonly number[]) =>
@@ -152,7 +152,7 @@ describe.each(Object.entries(SHEETS))('cards on %s', (_, { style, size, across, 
 describe('few cards', () => {
   it('fill their sheet with copies', async () => {
     const text = (
-      await fingerprint(await press.print(htmlOf(familyOf('sector-arms'), { paper: 'a4', print: 'plain' })))
+      await lookAt(await press.print(htmlOf(familyOf('sector-arms'), { paper: 'a4', print: 'plain' })))
     ).text;
     expect(text[0]?.match(/Holes inside the arms/g)).toHaveLength(4);
     expect(text).toHaveLength(2);

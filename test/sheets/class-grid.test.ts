@@ -7,7 +7,7 @@ import { classGridHtml } from '../../src/sheets/class-grid.js';
 import type { ClassLine, ClassPart } from '../../src/sheets/class-model.js';
 import { classSettingOf } from '../../src/sheets/class-setting.js';
 import { shortAnswer } from '../../src/sheets/short-answer.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { lookAt } from '../print/fingerprint.js';
 import { classOf, STYLES } from './class-sets.js';
 import { openPress, type Press } from './press.js';
 
@@ -124,7 +124,7 @@ describe('a grid printed', () => {
   afterAll(() => press.close());
 
   it.each(Object.entries(STYLES))('on %s lies on its side, tagged, and fits', async (name, style) => {
-    const { sizes, tagged, language, outline, text, pages } = await fingerprint(
+    const { sizes, tagged, language, outline, text, pages } = await lookAt(
       await press.print(classGridHtml(classOf(30), style)),
     );
     expect(new Set(sizes)).toEqual(new Set([name.startsWith('A4') ? '297.0 × 209.9' : '279.4 × 215.9']));
@@ -138,13 +138,13 @@ describe('a grid printed', () => {
   });
 
   it('has a class of thirty on a page for each lesson', async () => {
-    const { text } = await fingerprint(await press.print(classGridHtml(classOf(30), STYLES['A4, plain'])));
+    const { text } = await lookAt(await press.print(classGridHtml(classOf(30), STYLES['A4, plain'])));
     expect(text).toHaveLength(2);
     for (const page of text) expect(page).toMatch(/Müller-Żółć 1\b[^]*Müller-Żółć 30\b/);
   });
 
   it('repeats its head over pages, and loses nobody', async () => {
-    const { text } = await fingerprint(await press.print(classGridHtml(classOf(70), STYLES['A4, plain'])));
+    const { text } = await lookAt(await press.print(classGridHtml(classOf(70), STYLES['A4, plain'])));
     const names = text
       .slice(0, text.length / 2)
       .flatMap((page) => [...page.matchAll(/Müller-Żółć (\d+)/g)].map(([, n]) => Number(n)));

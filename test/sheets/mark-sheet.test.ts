@@ -3,7 +3,7 @@ import type { Mark, Part, Problem } from '../../src/problems/problem.js';
 import { markCount } from '../../src/sheets/mark-count.js';
 import { markSheetHtml } from '../../src/sheets/mark-sheet.js';
 import { marksOf } from '../../src/sheets/problem-marks.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { lookAt } from '../print/fingerprint.js';
 import { problems } from './class-lessons.js';
 import { classOf, STYLES } from './class-sets.js';
 import { openPress, type Press } from './press.js';
@@ -41,7 +41,7 @@ describe('a mark sheet printed', () => {
   afterAll(() => press.close());
 
   it.each(Object.entries(STYLES))('on %s has twelve learners to a page', async (name, style) => {
-    const { sizes, tagged, text, pages, outline } = await fingerprint(
+    const { sizes, tagged, text, pages, outline } = await lookAt(
       await press.print(markSheetHtml(classOf(30), style)),
     );
     expect(new Set(sizes)).toEqual(new Set([name.startsWith('A4') ? '297.0 × 209.9' : '279.4 × 215.9']));
@@ -62,7 +62,7 @@ describe('a mark sheet printed', () => {
   });
 
   it('has the variants on the page for totals', async () => {
-    const { text } = await fingerprint(await press.print(markSheetHtml(classOf(3), STYLES['A4, plain'])));
+    const { text } = await lookAt(await press.print(markSheetHtml(classOf(3), STYLES['A4, plain'])));
     expect(text.at(-1)?.match(/7KQ-2M4-X/g)).toHaveLength(3);
   });
 });

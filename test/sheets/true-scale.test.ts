@@ -3,7 +3,7 @@ import { handoutHtml } from '../../src/sheets/handout.js';
 import type { SheetStyle } from '../../src/sheets/model.js';
 import { shopCardHtml } from '../../src/sheets/shop-card.js';
 import { type DrawnBox, drawnBoxes } from '../print/drawn-boxes.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { lookAt } from '../print/fingerprint.js';
 import { card } from './class-card.js';
 import { head, lesson } from './class-lessons.js';
 import { textSizes } from './heard.js';
@@ -28,7 +28,7 @@ const near = (length: number) => (measured: number) => Math.abs(measured - lengt
 
 async function boxesOf(html: string): Promise<DrawnBox[]> {
   const pdf = await press.print(html);
-  const { pages } = await fingerprint(pdf);
+  const { pages } = await lookAt(pdf);
   const each = await Promise.all(Array.from({ length: pages }, (_, place) => drawnBoxes(pdf, place + 1)));
   return each.flat();
 }
