@@ -81,8 +81,9 @@ export function numberTex(shown: string): string {
   return shown.replace('−', '-').replace(/[ \u2009\u202F]/g, '\\,');
 }
 
-function texOf(node: Node, numbers: ShownNumbers): string {
-  const inside = (one: Node | undefined): string => (one ? texOf(one, numbers) : '');
+/** @param within a fraction, where another would be too small to read */
+function texOf(node: Node, numbers: ShownNumbers, within = false): string {
+  const inside = (one: Node | undefined): string => (one ? texOf(one, numbers, within) : '');
   const [first, second] = node.args ?? [];
   switch (node.type) {
     case 'ConstantNode':
@@ -95,10 +96,10 @@ function texOf(node: Node, numbers: ShownNumbers): string {
     case 'ParenthesisNode':
       return isSingle(bare(node), numbers) ? inside(bare(node)) : fenced(inside(bare(node)), '(', ')');
     case 'FunctionNode':
-      return callTex(node, inside);
+      return callTex(node, (arg) => (within && onLine(arg, numbers)) || inside(arg));
     default:
       return second
-        ? binaryTex(node.op ?? '', first as Node, second, numbers)
+        ? binaryTex(node.op ?? '', first as Node, second, numbers, within)
         : signed(node.op, first, numbers);
   }
 }
@@ -112,8 +113,15 @@ function callTex({ fn, args = [] }: Node, inside: (one: Node | undefined) => str
   return `${word}${fenced(values.join(',\\,'), open, close)}`;
 }
 
-function binaryTex(op: string, a: Node, b: Node, numbers: ShownNumbers): string {
-  const tex = (node: Node): string => texOf(node, numbers);
+/** `3/12`, a fraction of two single things; nothing for any other. */
+function onLine(node: Node | undefined, numbers: ShownNumbers): string {
+  const [a, b] = node?.args ?? [];
+  if (node?.op !== '/' || !a || !b || !isSingle(bare(a), numbers) || !isSingle(bare(b), numbers)) return '';
+  return `${texOf(bare(a), numbers)}/${texOf(bare(b), numbers)}`;
+}
+
+function binaryTex(op: string, a: Node, b: Node, numbers: ShownNumbers, within: boolean): string {
+  const tex = (node: Node): string => texOf(node, numbers, within || op === '/');
   if (op === '/') return `\\frac{${tex(bare(a))}}{${tex(bare(b))}}`;
   if (op === '^') return `${isNegative(a, numbers) ? fenced(tex(a), '(', ')') : tex(a)}^{${tex(bare(b))}}`;
   const right = isNegative(b, numbers) ? fenced(tex(b), '(', ')') : tex(b);

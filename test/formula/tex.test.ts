@@ -26,6 +26,8 @@ describe('a formula as TeX', () => {
     ['floor(T/t)', '\\left\\lfloor \\frac{T}{t} \\right\\rfloor'],
     ['abs(a - b)', '|a - b|'],
     ['2*sin(A/2)', '2 \\sin\\left( \\frac{A}{2} \\right)'],
+    ['asin(heel/radius)/2', '\\frac{\\arcsin(\\text{heel}/\\text{radius})}{2}'],
+    ['sin((a + b)/2)/c', '\\frac{\\sin\\left( \\frac{a + b}{2} \\right)}{c}'],
     ['max(a, b) + atan2(y, x)', '\\max(a,\\,b) + \\operatorname{atan2}(y,\\,x)'],
   ])('%s', (formula, tex) => expect(formulaTex(formula)).toBe(tex));
 
