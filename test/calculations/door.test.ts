@@ -6,6 +6,7 @@ import { leftSide } from '../../src/calculations/working.js';
 import { evaluateFormula, symbolsOf } from '../../src/formula/formula.js';
 import { formulas } from '../../src/handbook/formulas.js';
 import { CommandError, InputError, listCalculations, work } from '../../src/index.js';
+import { cpuTime } from '../cpu-time.js';
 import { sensible } from './sensible/index.js';
 
 const nasty = [
@@ -96,12 +97,12 @@ describe.each(catalogue.map((one) => one.name))('%s', (name) => {
     for (const key of Object.keys(good))
       for (const value of [...long, ...nasty]) {
         if (isFair(name, key, value)) continue;
-        // One try in ten is enough: a busy machine must not fail the test.
+        // One try in ten is enough: memory is cleared up at times.
         let quickest = Number.POSITIVE_INFINITY;
         for (let tries = 0; tries < 10 && quickest >= 50; tries++) {
-          const start = performance.now();
+          const start = cpuTime();
           expect(() => work(name, { ...good, [key]: value }), key).toThrow(InputError);
-          quickest = Math.min(quickest, performance.now() - start);
+          quickest = Math.min(quickest, cpuTime() - start);
         }
         expect(quickest, `${key}: ms`).toBeLessThan(50);
       }
@@ -138,11 +139,11 @@ function numbersIn(value: unknown): number[] {
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(numbersIn) : [];
 }
 
-/** Does something within a second; tried again when it took longer, since the machine may be busy. */
+/** Does something within a second; tried again when it took longer, as when memory is cleared up. */
 function soon<T>(work: () => T, tries = 3): T {
-  const start = performance.now();
+  const start = cpuTime();
   const result = work();
-  if (performance.now() - start < 1000) return result;
+  if (cpuTime() - start < 1000) return result;
   if (tries > 1) return soon(work, tries - 1);
   throw new Error('took more than a second, three times');
 }

@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { CommandError } from '../../src/diagnostics/errors.js';
 import type { Key } from '../../src/exchange/key-schema.js';
 import { printedKinds } from '../../src/pack/kinds.js';
+import { cpuTime } from '../cpu-time.js';
 import { dataOf, documentsOf, htmlOf, orderOf } from './class-order.js';
 import { tablesOf, textOf } from './class-page.js';
 
@@ -132,11 +133,11 @@ describe('ten thousand learners', () => {
       `name,seat,print,units\n${Array.from({ length: 10_000 }, (_, n) => `Ada Brown,${n},large,mm\n`).join('')}`,
     );
     const before = process.memoryUsage().heapUsed;
-    const started = performance.now();
+    const started = cpuTime();
     const documents = documentsOf(orderOf(LESSONS, ['problems', 'key', 'grid', 'marks'], { learners: list }));
     expect(documents).toHaveLength(30_003);
     expect(new Set(documents.map(({ name }) => name)).size).toBe(30_003);
-    expect(performance.now() - started).toBeLessThan(15_000);
+    expect(cpuTime() - started).toBeLessThan(15_000);
     expect(process.memoryUsage().heapUsed - before).toBeLessThan(256 << 20);
   });
 });

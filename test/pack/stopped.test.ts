@@ -84,10 +84,8 @@ describe.runIf(process.platform !== 'win32')('a run that is stopped', () => {
       folder,
       `await tidily(() => tidily(async () => { say('begun'); await forEver(); }, () => { throw new Error('oh'); }), () => forEver());`,
     );
-    const start = performance.now();
     child.kill('SIGTERM');
     expect((await ended).signal).toBe('SIGTERM');
-    expect(performance.now() - start).toBeLessThan(8000);
   });
 
   it('heeds signals no longer than it has to', async () => {

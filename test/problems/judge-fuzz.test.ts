@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { judge, takesNumber } from '../../src/problems/judge.js';
+import { cpuTime } from '../cpu-time.js';
 import { questions } from './ways-to-write.js';
 
 /** Pieces that the reader knows, in any order, are more likely to find a fault than any text. */
@@ -92,9 +93,9 @@ describe('any text at all', () => {
 function bestOfThree(work: () => unknown): number {
   let best = Number.POSITIVE_INFINITY;
   for (let time = 0; time < 3 && best > 5; time++) {
-    const start = performance.now();
+    const start = cpuTime();
     work();
-    best = Math.min(best, performance.now() - start);
+    best = Math.min(best, cpuTime() - start);
   }
   return best;
 }
