@@ -62,6 +62,7 @@ describe('cards', () => {
       'centring-test.pdf',
       'diagnosis.pdf',
       'guards.pdf',
+      'readings.pdf',
       'tally.pdf',
     ]);
     const { code, err } = await made('card:sector-arms', '--kit', kit, '--out', out);

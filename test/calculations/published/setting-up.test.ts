@@ -12,6 +12,17 @@ describe('setting up', () => {
   near('size.convert', { length: 7.2 }, 'sixtyFourths', 18, 0);
   near('size.convert', { length: 7.2 }, 'over', -0.05625, 1e-9);
 
+  // A metric micrometer as its makers explain it (from memory): 5 mm, a half, and 28 lines of the thimble are 5.78 mm.
+  near('scale.reading', { divisions: 11, division: 0.5, line: 28, lines: 50 }, 'reading', 5.78, 1e-12);
+  // An inch one (from memory): 2 tenths, 1 line of 0.025 in and 3 of the thimble are 0.228 in.
+  near(
+    'scale.reading',
+    { divisions: 9, division: '0.025in', line: 3, lines: 25 },
+    'reading',
+    0.228 * INCH,
+    1e-9,
+  );
+
   // The chord of a circle by Pythagoras; the slab-milling value is Groover's (from memory): 0.98 in.
   near(
     'setup.overTravel',

@@ -2,6 +2,7 @@ import type { Sensible } from './sensible.js';
 
 export const settingUp: Sensible = {
   'size.convert': { length: 7.2 },
+  'scale.reading': { divisions: 27, division: 1, line: 17, lines: 50 },
   'setup.cutterHeight': { centreHeight: 95.25, cutterThickness: 0.53 },
   'setup.centreFromTouch': { blankDiameter: 50.208, cutterThickness: 2.5 },
   'setup.centreError': { diameter: 48, halfTurnStep: 0.16 },
