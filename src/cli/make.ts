@@ -2,6 +2,7 @@ import { type Command, InvalidArgumentError, Option } from 'commander';
 import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
 import { type Kind, kindNames, printedKinds } from '../pack/kinds.js';
+import { MOST_SHARDS, type Shard } from '../pack/shard.js';
 import { madeText } from './text.js';
 
 interface MakeOptions {
@@ -15,6 +16,8 @@ interface MakeOptions {
   readonly versions?: 2;
   readonly only: ReadonlySet<Kind>;
   readonly printerScale?: { readonly x: number; readonly y: number };
+  readonly shard?: Shard;
+  readonly cache: boolean;
   readonly json?: true;
   readonly quiet?: true;
 }
@@ -57,6 +60,13 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         'what 1 comes out as on your printer, such as X=0.998,Y=1.001: templates tell it, and are made a second time for that printer',
       ).argParser(readPrinterScale),
     )
+    .addOption(
+      new Option(
+        '--shard <part>',
+        'a part of a large class set, such as 3/8 for the third of eight: several machines share the work',
+      ).argParser(readShard),
+    )
+    .option('--no-cache', 'print everything anew, and keep nothing for the next run')
     .option('--json', 'print data about what was made')
     .option('--quiet', 'say nothing but what goes wrong')
     .addHelpText(
@@ -66,6 +76,7 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         '  benchleaf make --only sheets\n' +
         '  benchleaf make card:diagnosis card:guards\n' +
         '  benchleaf make sheet:simple-indexing --kit lessons/kits/mill-yard.yaml\n' +
+        '  benchleaf make --learners class.csv --shard 3/8\n' +
         '  benchleaf make template:printer-test template:crossing --printer-scale X=0.998,Y=1.001',
     )
     .action(async (what: string[], options: MakeOptions) => {
@@ -74,7 +85,11 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
       const { freshCode } = await import('../problems/code.js');
       const { join } = await import('node:path');
       const { course, kit, only = options.only } = choose(what);
-      const { paper, print, units, variant, learners, versions, printerScale } = options;
+      const { paper, print, units, variant, learners, versions, printerScale, shard } = options;
+      if (shard && variant === 'new')
+        throw new CommandError('--shard and fresh numbers do not go together: each part would have others', [
+          'Write a code after --variant, or leave it out.',
+        ]);
       const order = {
         course,
         kit: options.kit ?? kit,
@@ -93,6 +108,8 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
       const made = await make(order, folder, {
         quiet: options.quiet === true,
         json: options.json === true,
+        ...(shard === undefined ? {} : { shard }),
+        ...(options.cache ? { cache: join(options.out, '.cache') } : {}),
       });
       if (options.json) out(`${JSON.stringify(made, null, 2)}\n`);
       else if (!options.quiet) out(madeText(made, folder));
@@ -102,6 +119,13 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
 function readVersions(text: string): 2 {
   if (text.trim() === '2') return 2;
   throw new InvalidArgumentError('There may be 2, for neighbours.');
+}
+
+function readShard(text: string): Shard {
+  const [, number, of] = (/^\s*(\d{1,4})\s*\/\s*(\d{1,4})\s*$/.exec(text) ?? []).map(Number);
+  if (number !== undefined && of !== undefined && number >= 1 && number <= of && of <= MOST_SHARDS)
+    return { number, of };
+  throw new InvalidArgumentError(`Write it as 3/8: the third of eight; ${MOST_SHARDS} at most.`);
 }
 
 /** Further out than this, a printer is not printing at full size. */

@@ -53,12 +53,15 @@ function differentText(different: Checked['different']): string {
 }
 
 /** What a run made, for a person. */
-export function madeText({ variant, documents }: Made, folder: string): string {
+export function madeText({ variant, documents, shard }: Made, folder: string): string {
   const pages = documents.reduce((sum, document) => sum + document.pages, 0);
   const numbers = documents.some((document) => document.variant) ? `, variant ${variant}` : '';
   const printed = pages === 0 ? '' : `, ${counted(pages, 'page')}`;
   const told = documents.flatMap(({ file, reports = [] }) =>
     reports.map((one) => `${basename(file)}: ${one}\n`),
   );
-  return `${told.join('')}${counted(documents.length, 'document')}${printed} in ${folder}${numbers}\n`;
+  const part = shard ? `, part ${shard.number} of ${shard.of}` : '';
+  const kept = documents.filter((document) => document.kept).length;
+  const before = kept === 0 ? '' : `; ${kept} had been printed before`;
+  return `${told.join('')}${counted(documents.length, 'document')}${printed} in ${folder}${part}${numbers}${before}\n`;
 }

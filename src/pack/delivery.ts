@@ -1,9 +1,13 @@
-import { lstatSync, mkdirSync, renameSync, rmSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { mkdirSync, readdirSync } from 'node:fs';
+import { dirname, join, relative, sep } from 'node:path';
 import { MachineError } from '../diagnostics/errors.js';
 import { because } from '../print/disk.js';
+import { claim } from './claim.js';
+import { madeFolder, moveAll } from './moves.js';
 import { ANOTHER_FOLDER, openOutFolder } from './out-folder.js';
+import type { Task } from './run-folder.js';
 import { tidily } from './tidily.js';
+import { settleOnDisk } from './written-safely.js';
 
 /** Where the documents of one run are put together. */
 export interface Tray {
@@ -19,18 +23,32 @@ export interface Tray {
   destination(place: string): string;
 }
 
+/** What the run is, to those that are told apart by it. */
+export interface Errand extends Task {
+  /** Which files of the folder are of no use once this run has delivered: they are taken away before it does. */
+  overtakes(name: string): boolean;
+}
+
+const WHOLE: Errand = { set: '', shard: 1, of: 1, overtakes: () => false };
+
 /**
  * Makes documents, and puts them into the folder when all of them are made: those of one run belong together, a
- * key to its sheets. After a failure, or when the run is stopped, the folder is as it was before. What was there
- * and is not made anew stays.
+ * key to its sheets. After a failure, or when the run is stopped, the folder is as it was before; after one that was
+ * ended by force, the next run makes it so. What was there and is not made anew stays. Files are put there in the order
+ * in which places were asked for. One run has the folder at a time, or several shards of one set.
  *
  * @param out the folder, as the user names it; it is made, and found writable, before anything else is done
- * @throws {MachineError} when the folder or a document in it cannot be written; what `make` throws
+ * @throws {MachineError} when the folder or a document in it cannot be written, or another run has it; what `make`
+ *   throws
  */
-export async function deliver<T>(out: string, make: (tray: Tray) => Promise<T>): Promise<T> {
-  const folder = openOutFolder(out);
-  const made = join(folder.privateFolder, 'made');
-  const workFolder = join(folder.privateFolder, 'work');
+export async function deliver<T>(
+  out: string,
+  make: (tray: Tray) => Promise<T>,
+  { overtakes, ...task }: Errand = WHOLE,
+): Promise<T> {
+  const { path, privateFolder, tidyUp } = openOutFolder(out, task);
+  const made = madeFolder(privateFolder);
+  const workFolder = join(privateFolder, 'work');
   const places = new Map<string, string>();
   const tray: Tray = {
     workFolder,
@@ -44,47 +62,29 @@ export async function deliver<T>(out: string, make: (tray: Tray) => Promise<T>):
     },
     destination: (place) => join(out, relative(made, place)),
   };
-  return tidily(async () => {
-    try {
-      mkdirSync(workFolder);
-      const result = await make(tray);
-      const moves = [...places.values()].map((from) => ({
-        from,
-        to: join(folder.path, relative(made, from)),
-      }));
-      moveAll(moves, join(folder.privateFolder, 'replaced'));
-      return result;
-    } catch (error) {
-      throw asUserKnowsIt(error, out, [made, folder.path]);
-    }
-  }, folder.tidyUp);
-}
-
-/**
- * Moves all files or none. Not to be interrupted: a signal has to wait until it is done.
- *
- * @param aside a folder on the same disk for what is replaced; it need not be there
- * @throws {MachineError} naming the file that cannot be put in its place
- */
-function moveAll(moves: readonly { from: string; to: string }[], aside: string): void {
-  const undo: (() => void)[] = [];
-  mkdirSync(aside);
-  for (const [index, { from, to }] of moves.entries())
-    try {
-      const folder = mkdirSync(dirname(to), { recursive: true });
-      if (folder) undo.push(() => rmSync(folder, { recursive: true }));
-      const old = join(aside, String(index));
-      const replaces = lstatSync(to, { throwIfNoEntry: false })?.isDirectory() === false;
-      if (replaces) {
-        renameSync(to, old);
-        undo.push(() => renameSync(old, to));
+  let release = (): void => undefined;
+  return tidily(
+    async () => {
+      try {
+        release = await claim({ folder: path, own: privateFolder, shown: out }, task);
+        mkdirSync(workFolder);
+        const result = await make(tray);
+        const all = [...places.values()];
+        await settleOnDisk(all);
+        moveAll(path, privateFolder, {
+          gone: readdirSync(path).filter(overtakes),
+          made: all.map((place) => relative(made, place).split(sep).join('/')),
+        });
+        return result;
+      } catch (error) {
+        throw asUserKnowsIt(error, out, [made, path]);
       }
-      renameSync(from, to);
-      if (!replaces) undo.push(() => rmSync(to));
-    } catch (error) {
-      for (const step of undo.reverse()) step();
-      throw new MachineError(`cannot write ${to}: ${because(error)}`);
-    }
+    },
+    () => {
+      release();
+      tidyUp();
+    },
+  );
 }
 
 /** The user knows the folder that was named, and nothing of a private one. */

@@ -1,23 +1,13 @@
-import {
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  rmdirSync,
-  rmSync,
-  statSync,
-  unlinkSync,
-  writeFileSync,
-} from 'node:fs';
+import { mkdirSync, rmdirSync, statSync, unlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { MachineError } from '../diagnostics/errors.js';
 import { because } from '../print/disk.js';
+import { makeRunFolder, remove, type Task } from './run-folder.js';
 
-const PRIVATE = '.benchleaf-making-';
 /** What to do when a folder cannot be used. */
 export const ANOTHER_FOLDER = 'Name another with --out.';
 /** Room that a pack takes at least, with its fonts, in bytes. */
 const ROOM = 4 << 20;
-const DAY = 24 * 60 * 60 * 1000;
 
 /** The folder that the user has named, and a private one inside it: on the same disk, so that files only move. */
 export interface OutFolder {
@@ -31,20 +21,20 @@ export interface OutFolder {
 /**
  * Makes sure that the folder is there and can be written to.
  *
+ * @param task what is going to be made there
  * @throws {MachineError} when it cannot; nothing is left behind then
  */
-export function openOutFolder(out: string): OutFolder {
+export function openOutFolder(out: string, task: Task): OutFolder {
   const path = resolve(out);
   let made: string | undefined;
   let privateFolder: string | undefined;
   const tidyUp = (): void => {
-    if (privateFolder) rmSync(privateFolder, { recursive: true, force: true, maxRetries: 3 });
+    if (privateFolder) remove(privateFolder);
     if (made) removeEmpty(path, made);
   };
   try {
     made = makeFolder(path);
-    removeForgotten(path);
-    privateFolder = mkdtempSync(join(path, PRIVATE));
+    privateFolder = makeRunFolder(path, task);
     const probe = join(privateFolder, 'probe');
     writeFileSync(probe, Buffer.alloc(ROOM));
     unlinkSync(probe);
@@ -83,15 +73,5 @@ function removeEmpty(path: string, upTo: string): void {
     for (let folder = path; folder.startsWith(upTo); folder = dirname(folder)) rmdirSync(folder);
   } catch {
     // Something is in it, so it stays.
-  }
-}
-
-/** A run that was ended by force, or by a power cut, has left its private folder. */
-function removeForgotten(path: string): void {
-  const before = Date.now() - DAY;
-  for (const name of readdirSync(path).filter((one) => one.startsWith(PRIVATE))) {
-    const folder = join(path, name);
-    const made = statSync(folder, { throwIfNoEntry: false })?.mtimeMs ?? before;
-    if (made < before) rmSync(folder, { recursive: true, force: true });
   }
 }

@@ -1,4 +1,4 @@
-import { rename, rm, writeFile } from 'node:fs/promises';
+import { link, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { MachineError } from '../diagnostics/errors.js';
 
@@ -37,4 +37,20 @@ export async function writeWhole(path: string, bytes: Uint8Array): Promise<void>
     await rm(part, { force: true }).catch(() => undefined);
     throw new MachineError(`cannot write ${path}: ${because(error)}`);
   }
+}
+
+/**
+ * The same with a file that is there already and holds these bytes: where the disk allows, it only gets a second name.
+ *
+ * @throws what `writeWhole` throws
+ */
+export async function placeWhole(path: string, bytes: Uint8Array, file: string | undefined): Promise<void> {
+  const placed =
+    file === undefined
+      ? false
+      : await link(file, path).then(
+          () => true,
+          () => false,
+        );
+  if (!placed) await writeWhole(path, bytes);
 }

@@ -1,3 +1,4 @@
+import { MachineError } from '../diagnostics/errors.js';
 import type { BrowserChoice } from './browser.js';
 import { Press } from './press.js';
 
@@ -8,6 +9,7 @@ export class PressRoom {
   readonly #documentsPerBrowser: number;
   readonly #all = new Set<Press>();
   #current: Promise<Press>;
+  #version: string | undefined;
   #closed = false;
 
   constructor(choice: BrowserChoice, workFolder: string, documentsPerBrowser: number) {
@@ -17,9 +19,12 @@ export class PressRoom {
     this.#current = this.#open();
   }
 
-  /** @throws {MachineError} when the first browser does not start */
-  async ready(): Promise<void> {
-    await this.#current;
+  /**
+   * @returns the version of the browser, the same for all that is printed here
+   * @throws {MachineError} when the first browser does not start
+   */
+  async ready(): Promise<string> {
+    return (await this.#current).version;
   }
 
   /**
@@ -53,6 +58,11 @@ export class PressRoom {
   async #open(): Promise<Press> {
     const press = await Press.open(this.#choice, this.#workFolder);
     this.#all.add(press);
+    this.#version ??= press.version;
+    if (press.version !== this.#version)
+      throw new MachineError(`the browser ${this.#choice.path} was changed meanwhile: ${press.version}`, [
+        'Make the documents again.',
+      ]);
     return press;
   }
 }

@@ -27,11 +27,20 @@ export class Press {
   #running = 0;
   #killed = false;
   #retired = false;
+  /** What the browser calls itself, `Chrome/147.0.7727.0`. */
+  readonly version: string;
   /** How many documents it has been given. */
   taken = 0;
 
-  private constructor(browser: Browser, session: CDPSession, workFolder: string, profile: string) {
+  private constructor(
+    browser: Browser,
+    version: string,
+    session: CDPSession,
+    workFolder: string,
+    profile: string,
+  ) {
     this.#browser = browser;
+    this.version = version;
     this.#session = session;
     this.#workFolder = workFolder;
     this.#profile = profile;
@@ -57,7 +66,7 @@ export class Press {
       const session = await browser.target().createCDPSession();
       const attach = { autoAttach: false, waitForDebuggerOnStart: false, flatten: true }; // we do that ourselves
       await session.connection()?.send('Target.setAutoAttach', attach);
-      return new Press(browser, session, workFolder, profile);
+      return new Press(browser, await browser.version(), session, workFolder, profile);
     } catch (error) {
       await removeProfile(profile);
       if (error instanceof MachineError) throw error;

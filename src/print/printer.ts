@@ -5,12 +5,14 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { MachineError } from '../diagnostics/errors.js';
 import { findBrowser } from './browser.js';
-import { because, writeWhole } from './disk.js';
+import { because, placeWhole } from './disk.js';
 import { type PagedHtml, untilSettled } from './paged.js';
 import { pageCount, settled } from './pdf.js';
 import { PressFailure } from './press.js';
 import { PressRoom } from './press-room.js';
 import { PrintError } from './print-error.js';
+import { noStore, type Printed, type PrintStore } from './print-store.js';
+import { printerVersion } from './printer-version.js';
 
 /** One document to print. */
 export interface PrintJob {
@@ -28,6 +30,10 @@ export interface PrintResult {
   readonly to: string;
   readonly pages: number;
   readonly bytes: number;
+  /** Of the file, in hexadecimal. */
+  readonly sha256: string;
+  /** Whether it was printed before, and not now. */
+  readonly kept: boolean;
   readonly milliseconds: number;
 }
 
@@ -40,6 +46,8 @@ export interface PrinterOptions {
   readonly date?: Date;
   /** How long one document may take, in milliseconds; two minutes unless told. */
   readonly patience?: number;
+  /** Where what was printed is kept from run to run. */
+  readonly store?: PrintStore;
 }
 
 /** More at once than this gain nothing: the browser's own process is then the narrow place. */
@@ -51,12 +59,22 @@ export class Printer {
   readonly #workFolder: string;
   readonly #date: Date | undefined;
   readonly #patience: number;
+  readonly #store: PrintStore;
+  /** The version of the browser. */
+  readonly browser: string;
 
-  private constructor(room: PressRoom, workFolder: string, { date, patience = 120_000 }: PrinterOptions) {
+  private constructor(
+    room: PressRoom,
+    browser: string,
+    workFolder: string,
+    { date, patience = 120_000, store = noStore }: PrinterOptions,
+  ) {
     this.#room = room;
     this.#workFolder = workFolder;
     this.#date = date;
     this.#patience = patience;
+    this.#store = store;
+    this.browser = browser;
   }
 
   /**
@@ -69,8 +87,7 @@ export class Printer {
       throw new MachineError(`cannot use the work folder ${options.workFolder}: ${because(error)}`);
     });
     const room = new PressRoom(await findBrowser(), workFolder, options.documentsPerBrowser ?? 300);
-    await room.ready();
-    return new Printer(room, workFolder, options);
+    return new Printer(room, await room.ready(), workFolder, options);
   }
 
   /**
@@ -81,15 +98,33 @@ export class Printer {
    */
   async print({ html, to }: PrintJob): Promise<PrintResult> {
     const start = performance.now();
-    const once = (one: string): Promise<Buffer> => this.#printed(one, to);
-    const pdf = settled(
-      await (typeof html === 'string' ? once(html) : untilSettled(html, once)).catch((error: unknown) => {
+    let printed: Printed | undefined;
+    const once = async (one: string): Promise<Buffer> => {
+      printed = await this.#store.printed(this.#dependsOn(one), async () =>
+        settled(await this.#printed(one, to), this.#date),
+      );
+      return printed.pdf;
+    };
+    const pdf = await (typeof html === 'string' ? once(html) : untilSettled(html, once)).catch(
+      (error: unknown) => {
         throw error instanceof PrintError ? new PrintError(error.problems, to) : error;
-      }),
-      this.#date,
+      },
     );
-    await writeWhole(to, pdf);
-    return { to, pages: pageCount(pdf), bytes: pdf.length, milliseconds: performance.now() - start };
+    const { sha256, file, kept } = printed as Printed; // the last that was printed
+    await placeWhole(to, pdf, file);
+    return {
+      to,
+      pages: pageCount(pdf),
+      bytes: pdf.length,
+      sha256,
+      kept,
+      milliseconds: performance.now() - start,
+    };
+  }
+
+  /** All that a PDF depends on but the files in the work folder. */
+  #dependsOn(html: string): string[] {
+    return [printerVersion, this.browser, this.#date?.toISOString() ?? '', html];
   }
 
   async #printed(html: string, to: string): Promise<Buffer> {
