@@ -6,6 +6,7 @@ import { printDiagnostics } from '../diagnostics/print.js';
 import { lists } from './lists.js';
 import { addMake } from './make.js';
 import { checkedText, workText } from './text.js';
+import { addVerify } from './verify.js';
 
 /** Where a command writes. */
 export interface Streams {
@@ -26,6 +27,7 @@ export function program({ out, err }: Streams): Command {
     .exitOverride();
 
   addMake(benchleaf, out);
+  addVerify(benchleaf, out);
 
   benchleaf
     .command('work')

@@ -50,7 +50,7 @@ describe('the sample pack', () => {
       'larkfield/key.pdf',
       'larkfield/problems.pdf',
     ]);
-    expect(readdirSync(join(out, 'larkfield'))).toHaveLength(6); // and nothing else
+    expect(readdirSync(join(out, 'larkfield'))).toHaveLength(7); // a packing list, and nothing else
     const at = (kind: string) => documents.find((one) => one.kind === kind)?.file ?? '';
     const [handout, card] = [await lookAt(at('handout')), await textOf(at('cards'))];
     expect(handout).toMatchObject({ tagged: true, language: 'en-GB' });

@@ -30,7 +30,7 @@ describe('make --only qti', () => {
     const file = join(out, lesson, 'qti.zip');
     const bytes = readFileSync(file);
     expect(documents).toEqual([{ kind: 'qti', file, pages: 0, bytes: bytes.length, variant }]);
-    expect(readdirSync(join(out, lesson))).toEqual(['qti.zip']);
+    expect(readdirSync(join(out, lesson))).toEqual(['packing-list-1-of-1.json', 'qti.zip']);
     expect(strFromU8(unzipSync(bytes)['imsmanifest.xml'] as Uint8Array)).toContain('QTI Package');
     await made(lesson, '--only', 'qti', '--out', join(folder, 'again'));
     expect(readFileSync(join(folder, 'again', lesson, 'qti.zip')).equals(bytes)).toBe(true);

@@ -32,7 +32,11 @@ describe('cards', () => {
   it('of a course are the set-up card of each job, and every family', async () => {
     const out = join(folder, 'all');
     expect(await made('--only', 'cards', '--out', out)).toEqual({ code: 0, out: '', err: '' });
-    expect(readdirSync(join(out, 'larkfield')).sort()).toEqual(['card-class-wheel.pdf', 'cards']);
+    expect(readdirSync(join(out, 'larkfield')).sort()).toEqual([
+      'card-class-wheel.pdf',
+      'cards',
+      'packing-list-1-of-1.json',
+    ]);
     expect(readdirSync(join(out, 'larkfield', 'cards')).sort()).toEqual(
       shopCards.map(({ name }) => `${name}.pdf`).sort(),
     );
@@ -48,7 +52,7 @@ describe('cards', () => {
     const out = join(folder, 'some');
     const how = ['--paper', 'letter', '--print', 'large', '--kit', 'lessons/kits/mill-yard.yaml'];
     expect((await made('card:brass', 'card:guards', ...how, '--out', out)).code).toBe(0);
-    expect(readdirSync(join(out, 'cards'))).toEqual(['cards']);
+    expect(readdirSync(join(out, 'cards'))).toEqual(['cards', 'packing-list-1-of-1.json']);
     expect(readdirSync(join(out, 'cards', 'cards')).sort()).toEqual(['brass.pdf', 'guards.pdf']);
     const { text } = await lookAt(join(out, 'cards', 'cards', 'brass.pdf'));
     expect(text.join()).toContain('ft/min');

@@ -35,6 +35,7 @@ describe('a class of thirty', () => {
       'keys',
       'mark-sheet.csv',
       'mark-sheet.pdf',
+      'packing-list-1-of-1.json',
       'problems',
     ]);
     expect(readdirSync(join(out, 'problems'))).toHaveLength(30);
