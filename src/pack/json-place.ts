@@ -1,6 +1,6 @@
 import type { Position } from '../diagnostics/diagnostic.js';
 
-const TOKENS = /"(?:[^"\\]|\\.)*"|[{}[\]]|[^\s"{}[\],:]+/gs;
+const TOKENS = /"[^"\\]*(?:\\.[^"\\]*)*"|[{}[\]]|[^\s"{}[\],:]+/gs;
 
 /**
  * Where a value stands in JSON.

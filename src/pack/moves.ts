@@ -44,8 +44,8 @@ export function moveAll(folder: string, privateFolder: string, { gone, made }: C
   const moves = [
     ...gone.map((name): Move => ({ name, gone: true, replaces: true })),
     ...made.map((name): Move => {
-      const there = lstatSync(join(folder, name), { throwIfNoEntry: false });
-      return { name, gone: false, replaces: there?.isDirectory() === false && !gone.includes(name) };
+      const replaces = isNoFolder(join(folder, name)) && !gone.includes(name);
+      return { name, gone: false, replaces };
     }),
   ];
   const folders = [...new Set(made.flatMap(above))].filter((name) => !existsSync(join(folder, name)));
@@ -71,12 +71,18 @@ export function takeBack(folder: string, privateFolder: string): void {
   for (const [index, { name, gone, replaces }] of [...moves.entries()].reverse()) {
     const to = join(folder, name);
     const old = join(privateFolder, REPLACED, String(index));
+    const made = join(privateFolder, MADE, name);
     if (replaces && existsSync(old)) renameSync(old, to);
-    if (!replaces && !gone && !existsSync(join(privateFolder, MADE, name))) quietly(() => unlinkSync(to));
+    // Back to where it was made, so that it is not taken for one that is still to be taken back.
+    if (!replaces && !gone && !existsSync(made) && isNoFolder(to)) renameSync(to, made);
   }
   for (const name of folders.toReversed()) quietly(() => rmdirSync(join(folder, name)));
   quietly(() => unlinkSync(join(privateFolder, JOURNAL)));
 }
+
+/** Something is there, and it is no folder: a folder is never moved. */
+const isNoFolder = (path: string): boolean =>
+  lstatSync(path, { throwIfNoEntry: false })?.isDirectory() === false;
 
 /** The folders that a file lies in, the outer first: `a`, `a/b` for `a/b/c.pdf`. */
 function above(name: string): string[] {

@@ -16,7 +16,7 @@ export interface CacheLimits {
   readonly days: number;
   readonly bytes: number;
 }
-const LIMITS: CacheLimits = { days: 14, bytes: 2 << 30 };
+const LIMITS: CacheLimits = { days: 14, bytes: 2 * 1024 ** 3 };
 
 /**
  * Printed documents on disk, so that a run that was stopped goes on where it was, and one after an edit prints what

@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import { ContentError, type Diagnostic, type Position } from '../diagnostics/diagnostic.js';
 import { MachineError } from '../diagnostics/errors.js';
 import { because } from '../print/disk.js';
+import { faultInJson } from './json-fault.js';
 import { placeInJson, positionOf } from './json-place.js';
 import { sealOf, shardIn } from './packing-list.js';
 import { type PackingList, packingListSchema } from './packing-list-schema.js';
@@ -31,9 +32,8 @@ export function readPackingList(folder: string, name: string): PackingList {
   let data: unknown;
   try {
     data = JSON.parse(text);
-  } catch (error) {
-    const at = Number(/position (\d+)/.exec((error as Error).message)?.[1] ?? text.length);
-    fail('json', 'this is not JSON from here on', positionOf(text, at));
+  } catch {
+    fail('json', 'this is not JSON from here on', positionOf(text, faultInJson(text)));
   }
   const read = packingListSchema.safeParse(data);
   if (!read.success)

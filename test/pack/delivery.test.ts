@@ -135,6 +135,9 @@ describe('deliver(out, make)', () => {
     const error = await failure(deliver(out, async (tray) => void [tray.place('a.pdf')]));
     expect(error.message).toContain('a.pdf');
     expect(files()).toEqual({});
+    mkdirSync(join(out, 'a.pdf', 'inside'), { recursive: true });
+    await failure(deliver(out, async (tray) => void [tray.place('a.pdf')]));
+    expect(readdirSync(join(out, 'a.pdf'))).toEqual(['inside']);
   });
 
   it('speaks of the folder that the user knows, not of the private one', async () => {
