@@ -17,7 +17,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { verify } from '../../src/pack/verify.js';
 import { cacheOf, entriesOf, FaultRuns, hashes, leftIn, setIn } from './fault-runs.js';
 
-/** The soak has a hundred, and two hundred ends. */
+/** The soak ends two hundred such runs. */
 const LEARNERS = 30;
 
 let runs: FaultRuns;
