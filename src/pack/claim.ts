@@ -13,7 +13,7 @@ export interface Patience {
   /** For another that asks at the same moment. */
   readonly asking: number;
 }
-const PATIENCE: Patience = { beat: 2000, silence: 20_000, asking: 5000 };
+const PATIENCE: Patience = { beat: 2000, silence: 60_000, asking: 5000 };
 const POLL = 25;
 
 /**

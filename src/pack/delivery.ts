@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { MachineError } from '../diagnostics/errors.js';
 import { because } from '../print/disk.js';
@@ -77,6 +77,10 @@ export async function deliver<T>(
         });
         return result;
       } catch (error) {
+        if (!existsSync(privateFolder))
+          throw new MachineError(`another run took this one for dead, and has the folder ${out} now`, [
+            'Nothing was put there. Make the documents again when it is done.',
+          ]);
         throw asUserKnowsIt(error, out, [made, path]);
       }
     },

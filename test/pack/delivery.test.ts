@@ -5,13 +5,14 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   statSync,
   utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { MachineError } from '../../src/diagnostics/errors.js';
 import { deliver, type Tray } from '../../src/pack/delivery.js';
@@ -159,6 +160,17 @@ describe('deliver(out, make)', () => {
     await deliver(out, making({ 'a.pdf': 'a' }));
     expect(readdirSync(out).sort()).toEqual(['.benchleaf-making-new', '.other', 'a.pdf']);
   });
+});
+
+it('a run whose folder another has taken over puts nothing there, and says so', async () => {
+  const error = await failure(
+    deliver(out, async (tray) => {
+      write(tray, { 'a.pdf': 'a' });
+      renameSync(dirname(tray.workFolder), join(folder, 'taken'));
+    }),
+  );
+  expect(error.message).toBe(`another run took this one for dead, and has the folder ${out} now`);
+  expect(files(folder)).not.toHaveProperty('out/a.pdf');
 });
 
 describe('deliver(out, make) refuses a folder before any work is done', () => {

@@ -15,6 +15,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { packingListText } from '../../src/pack/packing-list.js';
 import { type PackingList, packingListJsonSchema } from '../../src/pack/packing-list-schema.js';
+import { filesIn } from '../../src/pack/set-files.js';
 import { verify } from '../../src/pack/verify.js';
 import { benchleaf } from '../cli/benchleaf.js';
 
@@ -72,6 +73,21 @@ describe('verify', () => {
       expect(readFileSync(join(one, name))).toEqual(readFileSync(join(folder, name)));
     const { code, out } = await benchleaf('verify', folder);
     expect([code, out]).toEqual([0, `${folder}: 7 documents in 3 parts, complete and unaltered\n`]);
+  });
+
+  it.each([2, 9])('finds the same files in %i parts, though some have none', async (of) => {
+    const out = `parts-${of}`;
+    for (let shard = 1; shard <= of; shard++) await make(out, '--shard', `${shard}/${of}`);
+    const parts = join(root, out, LESSON);
+    expect(await verify(parts)).toMatchObject({ whole: true, shards: of, documents: 7 });
+    const documents = filesIn(parts).filter((name) => !name.startsWith('packing-list'));
+    expect(documents).toEqual(filesIn(sets).filter((name) => !name.startsWith('packing-list')));
+    for (const name of documents)
+      expect(readFileSync(join(parts, name))).toEqual(readFileSync(join(sets, name)));
+    // A run of the whole makes the lists of parts useless, and takes them away.
+    await make(out);
+    expect(filesIn(parts)).toEqual([list(1, 1), ...documents].sort());
+    expect(await verify(parts)).toMatchObject({ whole: true, shards: 1, documents: 7 });
   });
 
   it('tells what is missing, altered or too much, in plain lines and as data', async () => {
