@@ -22,22 +22,24 @@ const at = (left: number, top: number, turned = false): CardPlace => ({ left, to
 
 /**
  * Cards of postcard size, A6; in large print of twice the area, A5. Four of the one and two of the other make a sheet
- * of A4. A sheet of Letter is shorter than two such cards and has less area: three stand on it, one of them turned, or
- * one large one.
+ * of A4: each has a corner or an end of it, for most printers leave 5 mm of white along the edges of the paper and a
+ * mark to cut by would be lost there. So the paper's own edges are the outer sides of the cards, and only the middle
+ * is cut; the halved side is half a millimetre longer than A6 and A5, as halved paper is. A sheet of Letter is shorter
+ * than two such cards and has less area: three stand on it, one of them turned, or one large one, at its upper edge.
  */
 const LAYOUTS: Readonly<Record<SheetStyle['paper'], Readonly<Record<SheetStyle['print'], CardLayout>>>> = {
   a4: {
     plain: {
       paper: '297mm 210mm',
       sheet: { width: 297, height: 210 },
-      card: A6,
-      places: [at(0.5, 0), at(148.5, 0), at(0.5, 105), at(148.5, 105)],
+      card: { ...A6, width: 148.5 },
+      places: [at(0, 0), at(148.5, 0), at(0, 105), at(148.5, 105)],
     },
     large: {
       paper: '210mm 297mm',
       sheet: { width: 210, height: 297 },
-      card: A5,
-      places: [at(0, 0.5), at(0, 148.5)],
+      card: { ...A5, height: 148.5 },
+      places: [at(0, 0), at(0, 148.5)],
     },
   },
   letter: {
@@ -45,13 +47,13 @@ const LAYOUTS: Readonly<Record<SheetStyle['paper'], Readonly<Record<SheetStyle['
       paper: '279.4mm 215.9mm',
       sheet: { width: 279.4, height: 215.9 },
       card: A6,
-      places: [at(13.2, 2.95), at(13.2, 107.95), at(161.2, 2.95, true)],
+      places: [at(13.2, 0), at(13.2, 105), at(161.2, 0, true)],
     },
     large: {
       paper: '215.9mm 279.4mm',
       sheet: { width: 215.9, height: 279.4 },
       card: A5,
-      places: [at(2.95, 20)],
+      places: [at(0, 0)],
     },
   },
 };

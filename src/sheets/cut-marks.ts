@@ -1,6 +1,6 @@
 import { type CardLayout, roomOf } from './card-layout.js';
 
-/** Breadth and length of a mark, mm: long enough to be seen past the edge that a printer leaves white. */
+/** Breadth and length of a mark, mm: long enough to be seen past the 5 mm that a printer leaves white. */
 const BREADTH = 0.35;
 const LENGTH = 10;
 /** By how much what stands on a sheet is less high than it, mm: pages are cut to whole pixels. */
