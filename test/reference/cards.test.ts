@@ -108,13 +108,16 @@ it.each([
   ['diagnosis', /^Pinion leaves/, /^1\.26 mm .*0\.84 mm/],
   // 0.97 × 50.208.
   ['diagnosis', /printed pattern/, /^48\.70 mm /],
-  ['diagnosis', /^Buzzes/, /^27\.20 mm \|  \| 7\.77 mm/],
+  ['diagnosis', /^Buzzes/, /^27\.20 mm \| pinion over its tips 7\.77 mm/],
 ] as const)('%s, %s tells a published or hand-worked number', (name, title, said) => {
   expect(told(name, title)).toMatch(said);
 });
 
 it('tells the same in inches for the other workshop', () => {
   expect(told('diagnosis', /^Teeth pointed/, 'inch', 1)).toMatch(/^1\.953 in \| right: 1\.977 in/);
+  // 60 : 1 and 60 teeth: a whole turn of the crank for each, so that its ripple is the same at every tooth.
+  expect(told('diagnosis', /ripple/, 'inch', 1)).toContain('does not show it');
+  expect(told('diagnosis', /ripple/)).not.toContain('does not show it');
   expect(told('brass', /./, 'inch', 1)).toContain('752 | rev/min: set 750');
 });
 

@@ -30,10 +30,11 @@ export function jobFor(g: Given): Job {
   };
 }
 
-/** Cuts the wheel and measures it. */
-export function cut(g: Given): CutWheel {
+/** Cuts the wheel and measures it; at other angles than its moves give where these are told, degrees. */
+export function cut(g: Given, cuts?: readonly number[]): CutWheel {
   const wanted = spaceFor(g);
-  const job = jobFor(g);
+  const own = jobFor(g);
+  const job = cuts ? { ...own, cuts } : own;
   const outlines = cutWheel(job);
   const measured = measureWheel(outlines, job, g.teeth, wanted.pitchRadius);
   return {

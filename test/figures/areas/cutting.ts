@@ -76,6 +76,17 @@ export const cutting: FigureValues = {
         stepErrorArcSeconds: -1542.857,
         show: 'first, quarter',
       },
+      ...[
+        { uneven: 'ripple', ratio: 40 },
+        { uneven: 'every-few', every: 2 },
+        { uneven: 'every-few', every: 3 },
+      ].flatMap((how) =>
+        [
+          { teeth: 60, leaves: 8, module: 0.8 },
+          { teeth: 12, leaves: 6, module: 0.3 },
+          { teeth: 365, leaves: 8, module: 1 },
+        ].map((wheel) => ({ ...wheel, ...how, unevenArcSeconds: -200_000 / wheel.teeth, show: 'within' })),
+      ),
     ],
   },
 };

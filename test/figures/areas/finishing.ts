@@ -66,4 +66,11 @@ export const finishing: FigureValues = {
     typical: { bands: 1.5 },
     sweep: [0.25, 0.5, 1, 2, 3, 4].flatMap((bands) => [{ bands }, { bands, wavelength: 0.000_546 }]),
   },
+  'wheel-wobble': { typical: {}, sweep: [{}, { lean: 3 }, { lean: 7 }, { lean: 12 }] },
+  'shrunk-pattern': {
+    typical: { diameter: 50.208 },
+    sweep: [1, 6.2, 13, 50.208, 88, 366, 2000].flatMap((diameter) =>
+      [90, 95, 98].map((percent) => ({ diameter, percent })),
+    ),
+  },
 };

@@ -58,6 +58,8 @@ export const wheels: FigureValues = {
       ...each(PAIRS, MODULES, ([teeth, leaves], module) => ({ teeth, leaves, module })),
       { teeth: 60, leaves: 8, module: 0.8, modules: 0.6 },
       { teeth: 60, leaves: 8, module: 0.8, modules: 0.1 },
+      { teeth: 60, leaves: 8, module: 0.8, show: 'shallow' },
+      { teeth: 160, leaves: 24, module: 5, show: ['deep', 'shallow'] },
     ],
   },
 };

@@ -15,10 +15,12 @@ import { length } from '../../given.js';
 import { Pen } from '../../pen.js';
 import { cutGiven } from './given.js';
 import { outlineWithin } from './simulated-sector.js';
+import { type Uneven, unevenCuts, unevenGiven } from './uneven.js';
 
 /** What a view shows, and what is written over it; nothing over teeth that are like all others. */
 const PLACES = {
   any: '',
+  within: '',
   radius: 'to the axis',
   closing: 'closing tooth',
   slip: 'the slip',
@@ -44,17 +46,21 @@ export const cutBesideRight = defineFigure({
   title: 'Teeth as they were cut, over the right ones',
   given: z.strictObject({
     ...cutGiven,
+    ...unevenGiven,
     /** Of the blank that is right. */
     rightDiameter: length(1, 2000).optional(),
     show: z
       .preprocess(listed, z.array(z.enum(placeNames)).min(1).max(2))
       .describe(`one or two of ${placeNames.join(', ')}`),
   }),
-  draw({ show, rightDiameter, ...given }, style) {
+  draw({ show, rightDiameter, uneven, unevenArcSeconds, ratio, every, ...given }, style) {
     refuse(given);
     if (show.includes('slip') && given.slipAt === undefined)
       throw new InputError('show', 'slip', 'a wheel with a slip in it');
-    const wrong = cut(given);
+    if (Math.abs(unevenArcSeconds) > 500_000 / given.teeth)
+      throw new InputError('unevenArcSeconds', unevenArcSeconds, 'less than two fifths of a tooth’s pitch');
+    const aside: Uneven = { uneven, unevenArcSeconds, ratio, every };
+    const wrong = cut(given, unevenCuts(jobFor(given).cuts, aside));
     const right = cut(rightFor(given, rightDiameter));
     const places = show.map((name) => ({ name, at: placeOf(name, given) }));
     const label =
@@ -90,6 +96,8 @@ function placeOf(name: Place, g: Given): number {
   const pitch = 360 / g.teeth;
   if (name === 'quarter') return Math.round(g.teeth / 4) * pitch - pitch / 2;
   if (name === 'opposite') return 180;
+  // Away from where the count closes.
+  if (name === 'within') return Math.round(g.teeth / 2) * pitch;
   if (name === 'slip') {
     const at = g.slipAt ?? 1;
     return ((cuts[at - 1] ?? 0) + (cuts[at] ?? 0)) / 2;

@@ -3,6 +3,8 @@ import { crossingLayout } from './crossing-layout.js';
 import { crossingPegs } from './crossing-pegs.js';
 import { crossingWindow } from './crossing-window.js';
 import { flatnessBands } from './flatness-bands.js';
+import { shrunkPattern } from './shrunk-pattern.js';
+import { wheelWobble } from './wheel-wobble.js';
 
 /** Figures of finishing, in the order of the trade. */
 export const finishingFigures: readonly AnyFigure[] = [
@@ -10,4 +12,6 @@ export const finishingFigures: readonly AnyFigure[] = [
   crossingLayout,
   crossingPegs,
   flatnessBands,
+  wheelWobble,
+  shrunkPattern,
 ];

@@ -12,6 +12,22 @@ import { SCALES } from './teeth.js';
 /** A module is drawn no larger than this, mm. */
 const LARGEST = 6;
 
+/** Pitch circles reach so many pitches to either side: past the last tooth that is shown whole. */
+const ARC = 1.8;
+
+const DEPTHS = ['deep', 'right', 'shallow'] as const;
+type Depth = (typeof DEPTHS)[number];
+
+const listed = (value: unknown): unknown =>
+  typeof value === 'string' ? value.split(',').map((one) => one.trim()) : value;
+
+/** How far apart the pitch circles stand, in what is too much or little; and what is written under them. */
+const PANELS: Readonly<Record<Depth, { readonly gap: number; readonly words: readonly string[] }>> = {
+  deep: { gap: -1, words: ['too deep', 'pitch circles', 'overlap'] },
+  right: { gap: 0, words: ['right', 'pitch circles', 'touch'] },
+  shallow: { gap: 1, words: ['too shallow', 'pitch circles', 'stand apart'] },
+};
+
 /** Too deep, right and too shallow, side by side, each with its pitch circles. */
 export const meshDepthFigure = defineFigure({
   name: 'mesh-depth',
@@ -27,25 +43,34 @@ export const meshDepthFigure = defineFigure({
         .max(0.6)
         .default(0.25)
         .describe('how far out of depth, in modules, 0.1 to 0.6'),
+      show: z
+        .preprocess(listed, z.array(z.enum(DEPTHS)).min(1).max(3))
+        .default([...DEPTHS])
+        .describe(`one or more of ${DEPTHS.join(', ')}`),
     })
     .refine((g) => g.leaves <= g.teeth, {
       path: ['leaves'],
       message: 'at most as many as the wheel has teeth',
     }),
   draw(given, style) {
-    const { teeth, leaves, module, modules } = given;
+    const { teeth, leaves, module, modules, show } = given;
     const out = inWords(modules * module, style);
-    const panels = [
-      { gap: -modules, words: ['too deep', 'pitch circles', 'overlap'] },
-      { gap: 0, words: ['right', 'pitch circles', 'touch'] },
-      { gap: modules, words: ['too shallow', 'pitch circles', 'stand apart'] },
-    ].map((panel) => ({
-      ...panel,
-      pair: pairOf({ ...given, addendum: 'practical' }, module * ((teeth + leaves) / 2 + panel.gap)),
+    const panels = show.map((depth) => ({
+      // With fewer there are words beside the figure.
+      words: show.length < DEPTHS.length ? PANELS[depth].words.slice(0, 1) : PANELS[depth].words,
+      pair: pairOf(
+        { ...given, addendum: 'practical' },
+        module * ((teeth + leaves) / 2 + modules * PANELS[depth].gap),
+      ),
     }));
+    const told: Readonly<Record<Depth, string>> = {
+      deep: `too deep by ${out}, the pitch circles overlapping`,
+      right: 'right, the circles touching',
+      shallow: `too shallow by ${out}, the circles apart`,
+    };
     const label =
-      `A wheel of ${teeth} teeth and a pinion of ${leaves} leaves, module ${plain(module)}, three times: too deep by ${out}, ` +
-      `their pitch circles overlapping; right, the circles touching; too shallow by ${out}, the circles apart.`;
+      `A wheel of ${teeth} teeth and a pinion of ${leaves} leaves, module ${plain(module)}: ` +
+      `${show.map((depth) => told[depth]).join('; ')}.`;
     const scales = SCALES.filter((scale) => scale <= 0.1 || module * scale <= LARGEST);
     return firstThatFits(scales, style, (scale) => {
       const size = module * scale;
@@ -64,12 +89,12 @@ export const meshDepthFigure = defineFigure({
         const space = (2 * Math.PI - 2 * pair.leaf.leafThickness) / leaves;
         drawMesh(pen, { pair, wheel, pinion: space / 2 }, at, size);
         const [wheelRadius, pinionRadius] = [(teeth / 2) * size, (leaves / 2) * size];
-        const half = (1.9 * 2 * Math.PI) / teeth;
+        const half = (ARC * 2 * Math.PI) / teeth;
         pen.stroke('centre', (trace) => trace.arc(point(at.x, wheelRadius), wheelRadius, -half, half));
         const pinionCentre = point(at.x, (teeth / 2 - pair.centres) * size);
         if (leaves <= 12) pen.circle('centre', pinionCentre, pinionRadius);
         else {
-          const arc = (1.9 * 2 * Math.PI) / leaves;
+          const arc = (ARC * 2 * Math.PI) / leaves;
           pen.stroke('centre', (trace) =>
             trace.arc(pinionCentre, pinionRadius, Math.PI - arc, Math.PI + arc),
           );

@@ -109,6 +109,7 @@ function thickLeaves({ desk, job, leaves, blank, length }: Shop): Symptom[] {
 
 const bent: Symptom = {
   title: 'Teeth bent, burrs pushed over',
+  signs: told`a lip on the face where the cutter comes out, that catches a finger nail; or tips that all lie over to one face.`,
   cause: told`Soft brass, a blunt cutter, or a tooth that is not square to its arbor.`,
   prove: told`Look at the edge under a glass. Cut a scrap of hard engraving brass: is it clean?`,
   mend: told`Stone the face of the cutter. Use hard leaded brass. Back the stack with a disc near the root diameter.`,
@@ -117,6 +118,7 @@ const bent: Symptom = {
 
 const chatter: Symptom = {
   title: 'First and last tooth bad, chatter elsewhere',
+  signs: told`fine ridges across a flank, evenly apart, and a ringing as it was cut. The first and the last tooth are wrong by more than the rest.`,
   cause: told`Spindle or detent not locked, or the cut began before the clamp was on.`,
   prove: told`Isolate. Rock spindle, detent and cutter arbor by hand: nothing may move.`,
   mend: told`Held? Backed? Bearings? Tool? Speed? In that order, and one change at a time.`,

@@ -12,6 +12,7 @@ export const diagnosis: CardKind = {
   line: 'a card for each symptom: the picture, the cause, the number, and what to do',
   conventions: [
     'Pictures: the wheel cut in numbers with one thing wrong, larger than life, over the right teeth in dashes. Fat and thin may change places.',
+    'Bent teeth, burrs and chatter have no picture: they come out otherwise each time, and a drawing would be made up.',
     'Lengths on the wheel are along the pitch circle. Numbers are for the wheel that the card names, on the first head of the kit.',
     'Limits of what is seen and felt, and the order in which to look: common practice, no source.',
   ],
@@ -42,12 +43,17 @@ const WHERE_TO_LOOK: Card = {
 };
 
 function cardOf(symptom: Symptom, { job }: Shop): Card {
-  const { title, about, picture, cause, numbers, prove, mend, caution } = symptom;
+  const { title, about, picture, signs, cause, numbers, prove, mend, caution } = symptom;
   return {
     title,
     ...(numbers ? { about: about ?? wheelSaid(job.teeth, job.module), numbers } : {}),
     ...(picture ? { picture } : { loud: true }),
-    passages: [words('Cause', cause), ...(prove ? [words('Prove it', prove)] : []), words('Do', mend)],
+    passages: [
+      ...(signs ? [words('It shows', signs)] : []),
+      words('Cause', cause),
+      ...(prove ? [words('Prove it', prove)] : []),
+      words('Do', mend),
+    ],
     caution,
   };
 }

@@ -1,4 +1,4 @@
-import { type CutJob, told } from '../card.js';
+import { type CutJob, type Picture, told } from '../card.js';
 import { type Shop, type Symptom } from './shop.js';
 
 /** Faults that show when the wheel is mounted and run: D10 and D19 to D21. */
@@ -13,13 +13,14 @@ function tightOnce({ desk, job, leaves, length, round }: Shop): Symptom {
     desk.work('mesh.depth', { teeth, leaves, module, measuredCentres: right + way * off.mm });
   return {
     title: 'Tight and loose once a turn, teeth alike',
+    picture: meshPicture(job, leaves, 'deep, shallow'),
     about: pairSaid(job, leaves),
     cause: told`The hole is not true to the teeth: bored or mounted in another setting.`,
     numbers: [
       {
-        label: `Off by ${off.said}: the shake goes from`,
+        label: `Off by ${off.said}: shake`,
         value: told`${length(at(-1), 'shake')}`,
-        note: told`to ${length(at(1), 'shake')} in a turn`,
+        note: told`to ${length(at(1), 'shake')}, once a turn`,
       },
     ],
     prove: told`Dial on the tips: it moves twice the distance off centre.`,
@@ -27,6 +28,12 @@ function tightOnce({ desk, job, leaves, length, round }: Shop): Symptom {
     caution: 'pivots',
   };
 }
+
+/** A pair out of depth, of sizes that can be drawn; larger than life. */
+const meshPicture = ({ teeth, module }: CutJob, leaves: number, show: string): Picture | undefined =>
+  teeth >= 20 && teeth <= 160 && leaves >= 6 && leaves <= 24
+    ? { figure: 'mesh-depth', given: { teeth, leaves, module, modules: 0.3, show } }
+    : undefined;
 
 /** Wheel and pinion. */
 const pairSaid = ({ teeth, module }: CutJob, leaves: number): string =>
@@ -41,18 +48,19 @@ function buzz({ desk, job, leaves, length }: Shop): Symptom[] {
   return [
     {
       title: 'Buzzes, and drops at each leaf',
+      picture: meshPicture(job, leaves, 'right, shallow'),
       about: pairSaid(job, leaves),
       cause: told`The pinion is too small, or the pair stands too far apart.`,
       numbers: [
-        { label: 'Right centres', value: told`${length(centres, 'centreDistance')}` },
-        ...(LEAVES.includes(leaves)
-          ? [
-              {
-                label: 'Pinion over the tips',
-                value: told`${length(desk.work('pinion.blank', { leaves, module }), 'outsideDiameter')}`,
-              },
-            ]
-          : []),
+        {
+          label: 'Right centres',
+          value: told`${length(centres, 'centreDistance')}`,
+          ...(LEAVES.includes(leaves)
+            ? {
+                note: told`pinion over its tips ${length(desk.work('pinion.blank', { leaves, module }), 'outsideDiameter')}`,
+              }
+            : {}),
+        },
       ],
       prove: told`Measure the pinion, then the centres.`,
       mend: told`Close the centres a little at a time. A small pinion is made again.`,
@@ -63,6 +71,7 @@ function buzz({ desk, job, leaves, length }: Shop): Symptom[] {
 
 const wobble: Symptom = {
   title: 'The wheel wobbles in the flat',
+  picture: { figure: 'wheel-wobble', given: {} },
   cause: told`It sprang when it was crossed out, or its seat is not square.`,
   prove: told`Spin it past a pointer close to the face.`,
   mend: told`Seat square to the arbor, turned in place. Next time cross out roughly before the teeth are cut.`,
@@ -81,6 +90,10 @@ function scaled({ desk, job, blank, length }: Shop): Symptom {
   });
   return {
     title: 'Holes do not meet the printed pattern',
+    picture: {
+      figure: 'shrunk-pattern',
+      given: { diameter: Number(blank.found.outsideDiameter), percent: 97 },
+    },
     cause: told`The pattern was printed “to fit”. Angles stay right, lengths do not.`,
     numbers: [
       {

@@ -48,13 +48,14 @@ const driftOf = (teeth: number): number => {
 };
 
 /** A hole or notch out of place. */
-function plateHole({ desk, crank, pitchDiameter, length, round }: Shop): Symptom {
+function plateHole({ desk, crank, job, pitchDiameter, length, round, unevenPicture }: Shop): Symptom {
   const out = round(0.05, 2);
   const radius = round(50, 2000);
   const given = { holeError: out.mm, plateRadius: radius.mm, wheelRadius: pitchDiameter / 2 };
   const at = (ratio: number) => desk.work('dividing.plateError', { ...given, ratio });
   return {
     title: 'The same error comes again every few teeth',
+    picture: unevenPicture({ uneven: 'every-few', every: 3, unevenArcSeconds: aFifth(job.teeth) }),
     cause: told`A hole or notch of the plate is out of place, or dirty.`,
     numbers: [
       {
@@ -85,7 +86,7 @@ const atRim = ({ desk, pitchDiameter, length }: Shop, minutes: number): Figure =
 function ripple(shop: Shop): Symptom {
   return {
     title: 'A fine ripple, once a turn of the crank',
-    cause: told`The worm or the plate runs out of true.`,
+    ...rippled(shop),
     numbers: [{ label: 'A minute of arc, at the teeth', value: told`${atRim(shop, 1)}` }],
     prove: told`A dial on the work, read at each quarter turn of the crank.`,
     mend: told`A minute or two does no harm in a clock. If more, true the plate, and have the worm looked at.`,
@@ -93,10 +94,31 @@ function ripple(shop: Shop): Symptom {
   };
 }
 
+/** Where each tooth is a half turn of the crank, or whole ones, all stand alike. */
+function rippled({ crank, job, unevenPicture }: Shop): Pick<Symptom, 'picture' | 'cause'> {
+  const ratio = crank?.ratio ?? 40;
+  if ((2 * ratio) % job.teeth === 0)
+    return {
+      cause: told`The worm or the plate runs out of true. A wheel cut by whole or half turns, as this one on our head, does not show it.`,
+    };
+  return {
+    picture: unevenPicture({ uneven: 'ripple', ratio, unevenArcSeconds: aFifth(job.teeth) }),
+    cause: told`The worm or the plate runs out of true.`,
+  };
+}
+
+/** Of a pitch, arc seconds: so much that it is seen in a drawing. */
+const aFifth = (teeth: number): number => 259_200 / teeth;
+
 /** Slack taken up from both sides. */
 function backlash(shop: Shop): Symptom {
   return {
     title: 'Every second or third tooth thin',
+    picture: shop.unevenPicture({
+      uneven: 'every-few',
+      every: 2,
+      unevenArcSeconds: -aFifth(shop.job.teeth),
+    }),
     cause: told`Slack in the worm: the crank came up to the hole now from one side, now from the other.`,
     numbers: [{ label: 'Slack of three minutes, at the teeth', value: told`${atRim(shop, 3)}` }],
     prove: told`Pin out, rock the crank: the work stands still while the slack is taken up.`,

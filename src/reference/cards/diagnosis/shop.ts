@@ -27,6 +27,8 @@ export interface Shop {
   cut(wrong: Given): Worked;
   /** A wheel cut with something wrong, by both routes, and drawn; nothing where it cannot be cut so. */
   picture(wrong: Given, show: string): Picture | undefined;
+  /** The wheel with some cuts aside from where the count has them. */
+  unevenPicture(how: Given): Picture | undefined;
   /** So many mm, or thousandths of an inch; a fifth of that on a watch wheel, where it would be too much. */
   round(mm: number, thou: number): Round;
   /** A length with its unit. */
@@ -39,6 +41,8 @@ export interface Symptom {
   /** What the numbers are for, where that is not the wheel of the shop. */
   readonly about?: string;
   readonly picture?: Picture | undefined;
+  /** What tells it, where no drawing would be true. */
+  readonly signs?: Told;
   readonly cause: Told;
   readonly numbers?: readonly CardNumber[];
   readonly prove?: Told;
@@ -101,6 +105,8 @@ export function shopFor(desk: Desk, kit: Kit, jobs: readonly CutJob[]): Shop {
       const given = { ...wheel, ...wrong };
       return cutOr(desk, given) && { figure: 'cut-beside-right', given: { ...given, show } };
     },
+    unevenPicture: (how) =>
+      cutOr(desk, wheel) && { figure: 'cut-beside-right', given: { ...wheel, ...how, show: 'within' } },
     round: (mm, thou) => {
       const [here, inches] = [mm / share, thou / share / 1000];
       return desk.units === 'mm'
