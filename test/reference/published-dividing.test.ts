@@ -2,6 +2,10 @@ import { expect, it } from 'vitest';
 import { cellsOf, rowOf } from './rows.js';
 
 it.each([
+  // 48, 60 and 72 divided by the count, by hand; a turn of 360° by it.
+  ['direct-dividing', '12', { 1: '30° 0′ 0″', 2: '4', 3: '5', 4: '6' }],
+  ['direct-dividing', '5', { 1: '72° 0′ 0″', 2: '', 3: '12', 4: '' }],
+  ['direct-dividing', '72', { 1: '5° 0′ 0″', 2: '', 3: '', 4: '1' }],
   // Simple indexing on 40 : 1 (Brown & Sharpe and Machinery’s Handbook, from memory).
   ['simple-indexing', '3', { 1: '13', 4: '13 on 39' }],
   ['simple-indexing', '7', { 1: '5', 4: '35 on 49' }],
