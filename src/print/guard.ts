@@ -4,6 +4,12 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { CDPSession } from 'puppeteer';
 import { PrintError } from './print-error.js';
 
+const EMPTY = {
+  responseCode: 200,
+  responseHeaders: [{ name: 'Content-Type', value: 'text/html' }],
+  body: Buffer.from('<!doctype html>').toString('base64'),
+};
+
 /**
  * Lets a page read files of its own work folder and nothing else, and keeps a list of what went wrong.
  *
@@ -37,6 +43,11 @@ export class Guard {
     });
   }
 
+  /** Address of an empty page in the folder, which is there for nobody else: what a document names lies beside it. */
+  get emptyPage(): string {
+    return `${pathToFileURL(this.#folder)}/.empty.html`;
+  }
+
   /** Everything is asked about before it is read. */
   async start(): Promise<void> {
     await Promise.all([
@@ -65,14 +76,17 @@ export class Guard {
   }
 
   async #decide(requestId: string, url: string): Promise<void> {
+    await this.#answer(requestId, url).catch(() => undefined); // the page may be gone by now
+  }
+
+  async #answer(requestId: string, url: string): Promise<void> {
+    if (url === this.emptyPage) return this.#session.send('Fetch.fulfillRequest', { requestId, ...EMPTY });
     this.#requests += 1;
     if (!this.#places.has(url)) this.#places.set(url, this.#places.size);
     const refused = await this.#whyNot(url);
-    if (refused) this.note(url, `${this.#shown(url)} ${refused}`);
-    const answer = refused
-      ? this.#session.send('Fetch.failRequest', { requestId, errorReason: 'AccessDenied' })
-      : this.#session.send('Fetch.continueRequest', { requestId });
-    await answer.catch(() => undefined); // the page may be gone by now
+    if (!refused) return this.#session.send('Fetch.continueRequest', { requestId });
+    this.note(url, `${this.#shown(url)} ${refused}`);
+    return this.#session.send('Fetch.failRequest', { requestId, errorReason: 'AccessDenied' });
   }
 
   async #whyNot(url: string): Promise<string | undefined> {

@@ -3,10 +3,10 @@ import { Guard } from './guard.js';
 import { PrintError } from './print-error.js';
 
 /**
- * Pairs of what is not as it should be and the complaint about it, once all fonts asked for have come. A part wider
- * than its page would make Chromium shrink the whole document without a word.
+ * Once all fonts asked for have come: how many have, and pairs of what is not as it should be and the complaint about
+ * it. A part wider than its page would make Chromium shrink the whole document without a word.
  */
-const FAULTS = `document.fonts.ready.then(() => [
+const LOOK = `document.fonts.ready.then(() => ({ fonts: [...document.fonts].filter(({ status }) => status === 'loaded').length, faults: [
   ...(document.title ? [] : [['title', 'it has no title']]),
   ...(document.documentElement.lang ? [] : [['lang', 'it has no language']]),
   ...[...document.fonts].filter((font) => font.status === 'error')
@@ -19,7 +19,7 @@ const FAULTS = `document.fonts.ready.then(() => [
     const said = (over?.textContent ?? '').trim().replace(/\\s+/g, ' ').slice(0, 40);
     return ['width', 'something in it is wider than the page' + (said && ': "' + said + '…"')];
   }),
-])`;
+] }))`;
 
 /** Page size and margins stand in the style sheet and nowhere else. */
 const PRINT = {
@@ -33,90 +33,133 @@ const PRINT = {
   marginRight: 0,
 };
 
+/** How much HTML one tab prints, in letters, before it is closed: what it has printed stays in its memory. */
+const MOST_IN_ONE = 900_000;
+
 /**
- * Opens the file in a page of its own, prints it, and closes the page, whatever happens. A page that is used
- * again keeps what it had: memory grows with every document, and structure ids differ.
+ * A page of the browser. It prints one document after another: a process of its own for each, with its fonts read
+ * anew, costs as much as the print of twelve pages. What was in it is replaced, as if it had never been.
  *
- * The page is driven by the browser's own protocol: puppeteer's `Page` sets up much that a print never uses, at
- * a fifth of the whole time of a short document.
- *
- * @param browser the browser's own session
- * @param url `file:` address of the HTML, in `folder`
- * @param folder all that the page may read, as an absolute path without symbolic links
- * @throws {PrintError} when anything in the page could not be read, drawn or set
- * @throws {Error} when the browser fails
+ * It is driven by the browser's own protocol: puppeteer's `Page` sets up much that a print never uses.
  */
-export async function printPage(browser: CDPSession, url: string, folder: string): Promise<Buffer> {
-  const { targetId } = await browser.send('Target.createTarget', { url: 'about:blank' });
-  try {
+export class Tab {
+  readonly #browser: CDPSession;
+  readonly #session: CDPSession;
+  readonly #guard: Guard;
+  readonly #id: string;
+  /** Never resolves; rejects when the process behind the page ends. */
+  readonly #crash: Promise<never>;
+  #frame = '';
+  #printed = 0;
+
+  private constructor(browser: CDPSession, session: CDPSession, id: string, folder: string) {
+    this.#browser = browser;
+    this.#session = session;
+    this.#id = id;
+    this.#guard = new Guard(session, folder);
+    this.#crash = new Promise<never>((_, reject) => {
+      session.once('Inspector.targetCrashed', () => reject(new Error('the process behind the page ended')));
+    });
+    this.#crash.catch(() => undefined); // told to the one who prints
+  }
+
+  /**
+   * Opens an empty page.
+   *
+   * @param browser the browser's own session
+   * @param folder what a document names lies there, and the page may read nothing else; an absolute path without symbolic links
+   * @throws {Error} when the browser fails
+   */
+  static async open(browser: CDPSession, folder: string): Promise<Tab> {
+    const { targetId } = await browser.send('Target.createTarget', { url: 'about:blank' });
     const { sessionId } = await browser.send('Target.attachToTarget', { targetId, flatten: true });
     const session = browser.connection()?.session(sessionId);
     if (!session) throw new Error('the page ended before it was opened');
-    const crash = new Promise<never>((_, reject) => {
-      session.once('Inspector.targetCrashed', () => reject(new Error('the process behind the page ended')));
+    const tab = new Tab(browser, session, targetId, folder);
+    await Promise.race([tab.#start(), tab.#crash]);
+    return tab;
+  }
+
+  async #start(): Promise<void> {
+    const session = this.#session;
+    await Promise.all([
+      this.#guard.start(),
+      session.send('Emulation.setScriptExecutionDisabled', { value: true }),
+      session.send('Emulation.setEmulatedMedia', { media: 'print' }), // or fonts meant for print come late
+      session.send('Page.enable'),
+    ]);
+    const loaded = this.#loaded();
+    const { frameId, errorText } = await session.send('Page.navigate', {
+      url: this.#guard.emptyPage,
     });
-    return await Promise.race([printIn(session, url, folder), crash]);
-  } finally {
-    await browser.send('Target.closeTarget', { targetId }).catch(() => undefined); // the browser may be gone
+    if (errorText) throw new Error(`the page could not be opened (${errorText})`);
+    this.#frame = frameId;
+    await loaded;
   }
-}
 
-async function printIn(session: CDPSession, url: string, folder: string): Promise<Buffer> {
-  const guard = new Guard(session, folder);
-  await Promise.all([
-    guard.start(),
-    session.send('Emulation.setScriptExecutionDisabled', { value: true }),
-    session.send('Emulation.setEmulatedMedia', { media: 'print' }), // or fonts meant for print come late
-    session.send('Page.enable'),
-    session.send('Page.setLifecycleEventsEnabled', { enabled: true }),
-  ]);
-  try {
-    await load(session, url);
-    return await printSettled(session, guard);
-  } catch (error) {
-    guard.demandNone(); // what was refused comes before what came of it
-    throw error;
+  /** Whether it has printed so much that a fresh one had better take over. */
+  get worn(): boolean {
+    return this.#printed >= MOST_IN_ONE;
   }
-}
 
-async function load(session: CDPSession, url: string): Promise<void> {
-  const loaded = new Set<string>();
-  let look = (): void => undefined;
-  session.on('Page.lifecycleEvent', ({ name, loaderId }) => {
-    if (name === 'load') loaded.add(loaderId);
-    look();
-  });
-  const { loaderId = '', errorText } = await session.send('Page.navigate', { url });
-  if (errorText) throw new Error(`the page could not be opened (${errorText})`);
-  await new Promise<void>((resolve) => {
-    look = () => loaded.has(loaderId) && resolve();
-    look();
-  });
+  /**
+   * Prints a document in place of the one before. After a failure the tab is not to be used again.
+   *
+   * @throws {PrintError} when anything in it could not be read, drawn or set
+   * @throws {Error} when the browser fails
+   */
+  async print(html: string): Promise<Buffer> {
+    this.#printed += html.length;
+    return Promise.race([this.#print(html), this.#crash]);
+  }
+
+  async #print(html: string): Promise<Buffer> {
+    try {
+      const loaded = this.#loaded();
+      await this.#session.send('Page.setDocumentContent', { frameId: this.#frame, html });
+      await loaded;
+      return await printSettled(this.#session, this.#guard);
+    } catch (error) {
+      this.#guard.demandNone(); // what was refused comes before what came of it
+      throw error;
+    }
+  }
+
+  #loaded(): Promise<void> {
+    return new Promise((resolve) => this.#session.once('Page.loadEventFired', () => resolve()));
+  }
+
+  async close(): Promise<void> {
+    await this.#browser.send('Target.closeTarget', { targetId: this.#id }).catch(() => undefined); // it may be gone
+  }
 }
 
 /**
  * A font used in nothing but the page margins is asked for only while printing, and that print goes without it;
- * then it is printed again.
+ * then it is printed again. One that an earlier document has read is not asked for, so it is looked at as well how
+ * many are there.
  */
 async function printSettled(session: CDPSession, guard: Guard): Promise<Buffer> {
+  let fonts = await demandSound(session, guard);
   for (let round = 0; round < 3; round += 1) {
-    await demandSound(session, guard);
     const before = guard.requests;
     const { data } = await session.send('Page.printToPDF', PRINT);
-    if (guard.requests === before) {
-      guard.demandNone();
-      return Buffer.from(data, 'base64');
-    }
+    const now = await demandSound(session, guard);
+    if (guard.requests === before && now === fonts) return Buffer.from(data, 'base64');
+    fonts = now;
   }
   throw new PrintError(['it asks for more files each time it is printed']);
 }
 
-async function demandSound(session: CDPSession, guard: Guard): Promise<void> {
+/** @returns how many fonts are in use */
+async function demandSound(session: CDPSession, guard: Guard): Promise<number> {
   const { result } = await session.send('Runtime.evaluate', {
-    expression: FAULTS,
+    expression: LOOK,
     awaitPromise: true,
     returnByValue: true,
   });
-  for (const [about, complaint] of result.value as [string, string][]) guard.note(about, complaint);
+  const { fonts, faults } = result.value as { fonts: number; faults: [string, string][] };
+  for (const [about, complaint] of faults) guard.note(about, complaint);
   guard.demandNone();
+  return fonts;
 }

@@ -5,7 +5,7 @@ import type { Browser, CDPSession } from 'puppeteer';
 import { MachineError } from '../diagnostics/errors.js';
 import type { BrowserChoice } from './browser.js';
 import { launch } from './launch.js';
-import { printPage } from './page.js';
+import { Tab } from './page.js';
 import { PrintError } from './print-error.js';
 
 /** The browser, or its process behind the page, ended, hung or failed before the document was printed. */
@@ -24,6 +24,8 @@ export class Press {
    * the whole PDF, for as long as the browser runs.
    */
   readonly #whenEnded = new Set<() => void>();
+  /** Tabs that print nothing at the moment. */
+  readonly #idle: Tab[] = [];
   #running = 0;
   #killed = false;
   #retired = false;
@@ -79,14 +81,13 @@ export class Press {
   }
 
   /**
-   * Prints one page; several may be printed at once.
+   * Prints one document; several may be printed at once.
    *
-   * @param url `file:` address of HTML in the work folder
    * @param patience milliseconds
-   * @throws {PrintError} when the page is at fault
+   * @throws {PrintError} when the document is at fault
    * @throws {PressFailure} when the browser is; one that hung has been ended
    */
-  async print(url: string, patience: number): Promise<Buffer> {
+  async print(html: string, patience: number): Promise<Buffer> {
     let giveUp = (_: PressFailure): void => undefined;
     const failed = new Promise<never>((_, reject) => {
       giveUp = reject;
@@ -100,7 +101,7 @@ export class Press {
     if (!this.#browser.connected) end();
     this.#running += 1;
     try {
-      return await Promise.race([printPage(this.#session, url, this.#workFolder), failed]);
+      return await Promise.race([this.#printed(html), failed]);
     } catch (error) {
       if (error instanceof PrintError || error instanceof PressFailure) throw error;
       throw new PressFailure(this.alive ? (error as Error).message : 'the browser ended', { cause: error });
@@ -109,6 +110,20 @@ export class Press {
       this.#whenEnded.delete(end);
       this.#running -= 1;
       if (this.#retired) await this.retire();
+    }
+  }
+
+  /** A tab is used again after a print that went well, until it is worn. */
+  async #printed(html: string): Promise<Buffer> {
+    const tab = this.#idle.pop() ?? (await Tab.open(this.#session, this.#workFolder));
+    let sound = false;
+    try {
+      const pdf = await tab.print(html);
+      sound = true;
+      return pdf;
+    } finally {
+      if (sound && !tab.worn) this.#idle.push(tab);
+      else await tab.close();
     }
   }
 

@@ -1,8 +1,5 @@
-import { randomUUID } from 'node:crypto';
-import { realpath, rm, writeFile } from 'node:fs/promises';
+import { realpath } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { MachineError } from '../diagnostics/errors.js';
 import { findBrowser } from './browser.js';
 import { because, placeWhole } from './disk.js';
@@ -38,7 +35,7 @@ export interface PrintResult {
 }
 
 export interface PrinterOptions {
-  /** A private folder: the only one that the pages may read. The HTML is written there while it is printed. */
+  /** A private folder: the only one that the pages may read. */
   readonly workFolder: string;
   /** After so many documents a fresh browser takes over; 300 unless told. */
   readonly documentsPerBrowser?: number;
@@ -56,7 +53,6 @@ const MOST_AT_ONCE = 4;
 /** Prints HTML to PDF: tagged, with an outline, at true scale, each document whole or not at all. */
 export class Printer {
   readonly #room: PressRoom;
-  readonly #workFolder: string;
   readonly #date: Date | undefined;
   readonly #patience: number;
   readonly #store: PrintStore;
@@ -66,11 +62,9 @@ export class Printer {
   private constructor(
     room: PressRoom,
     browser: string,
-    workFolder: string,
     { date, patience = 120_000, store = noStore }: PrinterOptions,
   ) {
     this.#room = room;
-    this.#workFolder = workFolder;
     this.#date = date;
     this.#patience = patience;
     this.#store = store;
@@ -87,7 +81,7 @@ export class Printer {
       throw new MachineError(`cannot use the work folder ${options.workFolder}: ${because(error)}`);
     });
     const room = new PressRoom(await findBrowser(), workFolder, options.documentsPerBrowser ?? 300);
-    return new Printer(room, await room.ready(), workFolder, options);
+    return new Printer(room, await room.ready(), options);
   }
 
   /**
@@ -101,7 +95,7 @@ export class Printer {
     let printed: Printed | undefined;
     const once = async (one: string): Promise<Buffer> => {
       printed = await this.#store.printed(this.#dependsOn(one), async () =>
-        settled(await this.#printed(one, to), this.#date),
+        settled(await this.#pdfOf(one, to), this.#date),
       );
       return printed.pdf;
     };
@@ -125,18 +119,6 @@ export class Printer {
   /** All that a PDF depends on but the files in the work folder. */
   #dependsOn(html: string): string[] {
     return [printerVersion, this.browser, this.#date?.toISOString() ?? '', html];
-  }
-
-  async #printed(html: string, to: string): Promise<Buffer> {
-    const page = join(this.#workFolder, `.page-${randomUUID()}.html`);
-    try {
-      await writeFile(page, html).catch((error: unknown) => {
-        throw new MachineError(`cannot write into the work folder ${this.#workFolder}: ${because(error)}`);
-      });
-      return await this.#pdfOf(pathToFileURL(page).href, to);
-    } finally {
-      await rm(page, { force: true });
-    }
   }
 
   /**
@@ -178,13 +160,12 @@ export class Printer {
   }
 
   /** A browser that ends or hangs gets a second try; a page at fault does not. */
-  async #pdfOf(url: string, to: string): Promise<Buffer> {
+  async #pdfOf(html: string, to: string): Promise<Buffer> {
     for (let attempt = 1; ; attempt += 1) {
       const press = await this.#room.take();
       try {
-        return await press.print(url, this.#patience);
+        return await press.print(html, this.#patience);
       } catch (error) {
-        if (error instanceof PrintError) throw error;
         if (!(error instanceof PressFailure)) throw error;
         if (attempt === 2) {
           throw new MachineError(`cannot print ${to}: ${error.message}, twice`, [

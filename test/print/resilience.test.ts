@@ -1,5 +1,4 @@
 import { execFileSync } from 'node:child_process';
-import { readdirSync } from 'node:fs';
 import { readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
@@ -83,7 +82,7 @@ async function begun(with_: Printer): Promise<{ result: Promise<unknown> }> {
     ended = true;
   });
   result.catch(() => undefined);
-  await until(() => readdirSync(work).some((name) => name.endsWith('.html')));
+  await until(() => renderers(browser()).length > 1); // the one it starts with, and that of our page
   await sleep(60);
   expect(ended).toBe(false);
   return { result };
