@@ -71,7 +71,9 @@ describe('two runs into one folder', () => {
     rmSync(cacheOf(out), { recursive: true });
     const first = runs.begin(out, '--quiet');
     await untilKept(out, 1);
+    first.stop('SIGSTOP'); // or it might be done before the second has begun
     const second = await runs.begin(out, '--quiet', '--paper', 'letter').ended;
+    first.stop('SIGCONT');
     expect(second).toMatchObject({ code: 3, out: '' });
     expect(second.err).toMatch(
       new RegExp(`another run is making documents in .+gears: process ${first.pid}, begun on .+ Wait until`),
