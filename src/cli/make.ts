@@ -1,9 +1,14 @@
+import { join } from 'node:path';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
+import type { Choice } from '../pack/choose.js';
 import { type Kind, kindNames, printedKinds } from '../pack/kinds.js';
+import type { Order } from '../pack/plan.js';
 import { MOST_SHARDS, type Shard } from '../pack/shard.js';
+import type { Streams } from './streams.js';
 import { madeText } from './text.js';
+import { watchTold } from './watch.js';
 
 interface MakeOptions {
   readonly kit?: string;
@@ -20,10 +25,11 @@ interface MakeOptions {
   readonly cache: boolean;
   readonly json?: true;
   readonly quiet?: true;
+  readonly watch?: true;
 }
 
 /** Adds the command that prints. */
-export function addMake(benchleaf: Command, out: (text: string) => void): void {
+export function addMake(benchleaf: Command, streams: Streams): void {
   benchleaf
     .command('make')
     .description('print a course, or lessons, as PDF files')
@@ -69,10 +75,12 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
     .option('--no-cache', 'print everything anew, and keep nothing for the next run')
     .option('--json', 'print data about what was made')
     .option('--quiet', 'say nothing but what goes wrong')
+    .option('--watch', 'stay, and make again whatever changes when a file it is made from is saved')
     .addHelpText(
       'after',
       '\nExamples:\n  benchleaf make\n  benchleaf make lessons/courses/larkfield.yaml --learners class.csv\n' +
         '  benchleaf make 16-simple-indexing --kit lessons/kits/mill-yard.yaml --paper letter --print large\n' +
+        '  benchleaf make lessons/06-blank-and-pinion-sizes --only handout --watch\n' +
         '  benchleaf make --only sheets\n' +
         '  benchleaf make card:diagnosis card:guards\n' +
         '  benchleaf make sheet:simple-indexing --kit lessons/kits/mill-yard.yaml\n' +
@@ -80,40 +88,54 @@ export function addMake(benchleaf: Command, out: (text: string) => void): void {
         '  benchleaf make template:printer-test template:crossing --printer-scale X=0.998,Y=1.001',
     )
     .action(async (what: string[], options: MakeOptions) => {
-      const { choose } = await import('../pack/choose.js');
-      const { make } = await import('../pack/make.js');
-      const { freshCode } = await import('../problems/code.js');
-      const { join } = await import('node:path');
-      const { course, kit, only = options.only } = choose(what);
-      const { paper, print, units, variant, learners, versions, printerScale, shard } = options;
-      if (shard && variant === 'new')
+      const { shard } = options;
+      if (options.out.trim() === '')
+        throw new CommandError('--out names no folder', ['Write for instance --out out.']);
+      for (const [other, told] of Object.entries({ '--json': options.json, '--shard': shard }))
+        if (options.watch && told)
+          throw new CommandError(`--watch and ${other} do not go together`, ['Leave one of them out.']);
+      if (shard && options.variant === 'new')
         throw new CommandError('--shard and fresh numbers do not go together: each part would have others', [
           'Write a code after --variant, or leave it out.',
         ]);
-      const order = {
-        course,
-        kit: options.kit ?? kit,
-        paper,
-        print,
-        only,
-        ...(units === undefined ? {} : { units }),
-        ...(variant === undefined ? {} : { variant: variant === 'new' ? freshCode() : variant }),
-        ...(learners === undefined ? {} : { learners }),
-        ...(versions === undefined ? {} : { versions }),
-        ...(printerScale === undefined ? {} : { printer: printerScale }),
-      };
-      if (options.out.trim() === '')
-        throw new CommandError('--out names no folder', ['Write for instance --out out.']);
-      const folder = join(options.out, course.name);
+      const { choose, courseAsked } = await import('../pack/choose.js');
+      const { freshCode } = await import('../problems/code.js');
+      const variant = options.variant === 'new' ? freshCode() : options.variant;
+      const ask = () => asked(choose(what), { ...options, ...(variant === undefined ? {} : { variant }) });
+      const quiet = options.quiet === true;
+      if (options.watch) {
+        const { watch } = await import('../pack/watch.js');
+        return watch({ course: courseAsked(what), ask, ...watchTold(streams, quiet) });
+      }
+      const { order, folder } = ask();
+      const { make } = await import('../pack/make.js');
       const made = await make(order, folder, {
-        quiet: options.quiet === true,
+        quiet,
         json: options.json === true,
         ...(shard === undefined ? {} : { shard }),
         ...(options.cache ? { cache: join(options.out, '.cache') } : {}),
       });
-      if (options.json) out(`${JSON.stringify(made, null, 2)}\n`);
-      else if (!options.quiet) out(madeText(made, folder));
+      if (options.json) streams.out(`${JSON.stringify(made, null, 2)}\n`);
+      else if (!quiet) streams.out(madeText(made, folder));
     });
+}
+
+/** What was typed, as an order, and the folder that its documents go to. */
+function asked({ course, kit, only }: Choice, options: MakeOptions): { order: Order; folder: string } {
+  const { paper, print, units, variant, learners, versions, printerScale } = options;
+  const order = {
+    course,
+    kit: options.kit ?? kit,
+    paper,
+    print,
+    only: only ?? options.only,
+    ...(units === undefined ? {} : { units }),
+    ...(variant === undefined ? {} : { variant }),
+    ...(learners === undefined ? {} : { learners }),
+    ...(versions === undefined ? {} : { versions }),
+    ...(printerScale === undefined ? {} : { printer: printerScale }),
+  };
+  return { order, folder: join(options.out, course.name) };
 }
 
 function readVersions(text: string): 2 {

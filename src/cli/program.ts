@@ -5,14 +5,9 @@ import { CommandError, ReportedError } from '../diagnostics/errors.js';
 import { printDiagnostics } from '../diagnostics/print.js';
 import { lists } from './lists.js';
 import { addMake } from './make.js';
-import { checkedText, workText } from './text.js';
+import type { Streams } from './streams.js';
+import { checkedText, faultText, workText } from './text.js';
 import { addVerify } from './verify.js';
-
-/** Where a command writes. */
-export interface Streams {
-  readonly out: (text: string) => void;
-  readonly err: (text: string) => void;
-}
 
 /** The commands, described for a reader who has never used a terminal program before. */
 export function program({ out, err }: Streams): Command {
@@ -26,7 +21,7 @@ export function program({ out, err }: Streams): Command {
     .configureOutput({ writeOut: out, writeErr: err })
     .exitOverride();
 
-  addMake(benchleaf, out);
+  addMake(benchleaf, { out, err });
   addVerify(benchleaf, out);
 
   benchleaf
@@ -118,14 +113,9 @@ export async function run(words: readonly string[], streams: Streams): Promise<n
     return 0;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (error instanceof ContentError) {
-      streams.err(`${printDiagnostics(error.diagnostics, error.sources)}\n`);
-      return 1;
-    }
-    if (!(error instanceof ReportedError)) throw error;
-    const { message, hints, exitCode } = error;
-    streams.err(`benchleaf: ${hints.length > 0 ? `${message}. ${hints.join(' ')}` : message}\n`);
-    return exitCode;
+    if (!(error instanceof ContentError || error instanceof ReportedError)) throw error;
+    streams.err(faultText(error));
+    return error instanceof ContentError ? 1 : error.exitCode;
   }
 }
 

@@ -2,6 +2,9 @@ import { basename } from 'node:path';
 import type { Calculation } from '../calculations/calculation.js';
 import type { CalculationEntry } from '../calculations/catalogue.js';
 import type { Worked } from '../calculations/work.js';
+import { ContentError } from '../diagnostics/diagnostic.js';
+import type { ReportedError } from '../diagnostics/errors.js';
+import { printDiagnostics } from '../diagnostics/print.js';
 import type { Checked } from '../pack/check.js';
 import type { Made } from '../pack/make.js';
 import { counted } from '../units/words.js';
@@ -64,4 +67,11 @@ export function madeText({ variant, documents, shard }: Made, folder: string): s
   const kept = documents.filter((document) => document.kept).length;
   const before = kept === 0 ? '' : `; ${kept} had been printed before`;
   return `${told.join('')}${counted(documents.length, 'document')}${printed} in ${folder}${part}${numbers}${before}\n`;
+}
+
+/** What went wrong, for a person: each fault of the content with its place, or one line. */
+export function faultText(error: ContentError | ReportedError): string {
+  if (error instanceof ContentError) return `${printDiagnostics(error.diagnostics, error.sources)}\n`;
+  const { message, hints } = error;
+  return `benchleaf: ${hints.length > 0 ? `${message}. ${hints.join(' ')}` : message}\n`;
 }

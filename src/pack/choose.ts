@@ -80,6 +80,11 @@ function sheetsNamed(words: readonly string[]): Choice {
   };
 }
 
+/** The file of the course that the words name, whether or not it can be read; none where they name something else. */
+export function courseAsked([first = SAMPLE_COURSE, ...more]: readonly string[]): string | undefined {
+  return more.length > 0 || namedIn(first) ? undefined : courseNamed(first);
+}
+
 /** The file of a course: a path to YAML, or the bare name of one that comes with Benchleaf. */
 function courseNamed(word: string): string | undefined {
   if (/\.ya?ml$/i.test(word)) {

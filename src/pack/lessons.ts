@@ -4,6 +4,7 @@ import { type PreparedLesson, prepareLesson } from '../lesson/prepare.js';
 import { readLesson } from '../lesson/source.js';
 import type { Setting } from '../problems/draw.js';
 import { readText } from '../reading/text.js';
+import { WorkedLessons } from './worked-lessons.js';
 
 /** Gathers what is wrong in several files, so that all of it is told at once. */
 export class Gathering {
@@ -36,18 +37,22 @@ export class Gathering {
 /**
  * Reads lessons and works their numbers for a kit; what is wrong in any goes to the gathering.
  *
+ * @param worked what was worked before, and need not be again
  * @throws {CommandError} a file that is not there; {DisagreementError} two routes that differ
  */
 export function openLessons(
   files: readonly string[],
   setting: Setting,
   gathering: Gathering,
+  worked = new WorkedLessons(),
 ): PreparedLesson[] {
   return files.flatMap((path) => {
     const file = shown(path);
     const lesson = gathering.attempt(() => {
       const text = readText(path, 'lesson');
-      return withText(file, text, () => prepareLesson(readLesson(text, file), setting));
+      return worked.lesson(path, text, setting, () =>
+        withText(file, text, () => prepareLesson(readLesson(text, file), setting)),
+      );
     });
     return lesson ? [lesson] : [];
   });

@@ -29,6 +29,7 @@ import { Gathering, openLessons } from './lessons.js';
 import { practiceDocuments } from './practice-documents.js';
 import { templateDocuments } from './template-documents.js';
 import { wallDocuments } from './wall-documents.js';
+import type { WorkedLessons } from './worked-lessons.js';
 import { fromJobs, type Workshop } from './workshop.js';
 
 /** What is to be made of a course: whose numbers, on which paper. */
@@ -107,10 +108,11 @@ export interface Plan {
 /**
  * Reads everything that an order names, works it, and plans the documents; nothing is printed or written.
  *
+ * @param worked lessons that were worked before, and need not be again
  * @throws {ContentError} with every fault of every lesson, kit and list; {CommandError} a file that is not there or
  *   a variant code that is none; {DisagreementError} two routes that differ
  */
-export function planOf(order: Order): Plan {
+export function planOf(order: Order, worked?: WorkedLessons): Plan {
   const { course, versions } = order;
   const only = kindsWanted(order);
   if (order.printer && !only.has('templates'))
@@ -124,11 +126,11 @@ export function planOf(order: Order): Plan {
   if (!kit) gathering.demandNone();
   const setting: Setting = { kit: kit as Kit, units: agreedUnits(order.units, told) ?? (kit as Kit).units };
   const style: SheetStyle = { paper: order.paper, print: order.print, units: setting.units };
-  const lessons = openLessons(course.lessons, setting, gathering);
+  const lessons = openLessons(course.lessons, setting, gathering, worked);
   const opened = new Map<UnitSystem, readonly PreparedLesson[]>([[setting.units, lessons]]);
   for (const { units } of learners ?? [])
     if (units !== undefined && !opened.has(units) && gathering.clean)
-      opened.set(units, openLessons(course.lessons, { ...setting, units }, gathering));
+      opened.set(units, openLessons(course.lessons, { ...setting, units }, gathering, worked));
   const head: SheetHead = { course: course.title, club: course.club, kit: setting.kit.kit };
   // The handout is set before anything is printed, so that faults in its words are told with the others.
   const handout = only.has('handout')

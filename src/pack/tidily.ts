@@ -7,17 +7,22 @@ const PATIENCE = 5000;
 /** What is to be tidied up at present, the oldest first. */
 const pending: (() => Promise<void>)[] = [];
 let stopping = false;
+/** Called in place of ending as one who was interrupted, where Ctrl-C is the way to end. */
+let ended: (() => void) | undefined;
 
 /**
  * Works, and then tidies up: when it is done, when it fails, and also when somebody presses Ctrl-C meanwhile or
  * the system ends the program. May be nested; the inner tidies up first. Told to stop, the program ends as it was
  * told, and nothing after `work` is done.
+ *
+ * @param onCtrlC where that is how the work ends: called at the very end, and the exit code is 0
  */
-export async function tidily<T>(work: () => Promise<T>, tidyUp: TidyUp): Promise<T> {
+export async function tidily<T>(work: () => Promise<T>, tidyUp: TidyUp, onCtrlC?: () => void): Promise<T> {
   let tidied: Promise<void> | undefined;
   const once = (): Promise<void> => (tidied ??= Promise.resolve().then(tidyUp));
   if (pending.length === 0) for (const signal of SIGNALS) process.on(signal, stop);
   pending.push(once);
+  ended = onCtrlC ?? ended;
   try {
     return await work();
   } finally {
@@ -38,6 +43,10 @@ async function stop(signal: NodeJS.Signals): Promise<void> {
   stopping = true;
   const end = (): void => {
     release();
+    if (signal === 'SIGINT' && ended) {
+      ended();
+      process.exit(0);
+    }
     process.kill(process.pid, signal);
   };
   setTimeout(end, PATIENCE);

@@ -68,7 +68,7 @@ function templatesOf(kinds: readonly ProblemKind[]): string {
   return `globalThis.benchleafTemplates={${entries.join(',')}};`;
 }
 
-const style = later(() => readFileSync(new URL('styles/practice.css', TEMPLATES), 'utf8'));
+const style = () => readFileSync(new URL('styles/practice.css', TEMPLATES), 'utf8');
 
 const app = later(() => inlineScript(readFileSync(APP, 'utf8')));
 

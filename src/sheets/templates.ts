@@ -43,3 +43,8 @@ function compile(name: string): Handlebars.TemplateDelegate {
   compiled.set(name, template);
   return template;
 }
+
+/** Reads the templates anew when they are next used: somebody has changed one. */
+export function forgetTemplates(): void {
+  compiled.clear();
+}

@@ -13,6 +13,7 @@ import { copyAssets } from '../../dist/sheets/assets.js';
 import { barePrint } from './bare-print.mjs';
 import { core } from './core.mjs';
 import { watchMemory } from './memory.mjs';
+import { watch as author } from './watch.mjs';
 
 const MAIN = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'benchleaf-bench-'));
@@ -131,7 +132,8 @@ problem sheets of 30 learners (${pagesOf(whole)} pages)
 live memory of the tree at sheet 10 ${memory.early.toFixed(0)} MiB, at sheet 200 ${memory.late.toFixed(0)} MiB
 benchleaf list                      ${list === undefined ? '' : list.seconds.toFixed(2)} s
 core, in one process, the usual of several runs
-${core()}`);
+${core()}
+${await author()}`);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { listCalculations, work } from '../../src/index.js';
 
 interface Ran {
@@ -16,12 +16,7 @@ const node = (words: string[]) =>
   });
 const benchleaf = (...words: string[]) => node(['dist/cli/main.js', ...words]);
 
-// The command is tested as users run it: built.
-beforeAll(async () => {
-  const built = await node(['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json']);
-  expect(built.out).toBe('');
-});
-
+// The command is tested as users run it: built, by `build-command.ts`.
 describe('benchleaf', () => {
   it('work --json prints exactly what work() returns', async () => {
     const { out, code } = await benchleaf(

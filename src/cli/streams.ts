@@ -1,0 +1,5 @@
+/** Where a command writes. */
+export interface Streams {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
