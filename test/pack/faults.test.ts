@@ -18,7 +18,7 @@ import { verify } from '../../src/pack/verify.js';
 import { cacheOf, entriesOf, FaultRuns, hashes, leftIn, setIn } from './fault-runs.js';
 
 /** The soak ends two hundred such runs. */
-const LEARNERS = 30;
+const LEARNERS = 20;
 
 let runs: FaultRuns;
 let whole: Record<string, string>;
@@ -65,13 +65,13 @@ describe.runIf(process.platform !== 'win32')('a run that is ended at a random po
   );
 });
 
-describe('two runs into one folder', () => {
+describe.runIf(process.platform !== 'win32')('two runs into one folder', () => {
   it('do not mix: one says who is there, and does nothing', async () => {
     const out = copied('two');
     rmSync(cacheOf(out), { recursive: true });
     const first = runs.begin(out, '--quiet');
     await untilKept(out, 1);
-    first.stop('SIGSTOP'); // or it might be done before the second has begun
+    first.stop('SIGSTOP'); // it is there, however long the second takes to begin
     const second = await runs.begin(out, '--quiet', '--paper', 'letter').ended;
     first.stop('SIGCONT');
     expect(second).toMatchObject({ code: 3, out: '' });
@@ -85,7 +85,7 @@ describe('two runs into one folder', () => {
 
   it('do not mix when they begin at the same moment', async () => {
     const out = copied('same-moment');
-    const ended = await Promise.all([1, 2, 3].map(() => runs.begin(out, '--quiet').ended));
+    const ended = await Promise.all([1, 2].map(() => runs.begin(out, '--quiet').ended));
     expect(ended.filter(({ code }) => code === 0).length).toBeGreaterThanOrEqual(1);
     for (const { code, err } of ended)
       expect([code, err]).toEqual(code === 0 ? [0, ''] : [3, expect.stringContaining('another run')]);
@@ -124,7 +124,6 @@ describe('what was kept', () => {
     renameSync(`${other}.aside`, one);
     expect(await runs.make(out)).toEqual({ printed: 4, kept: LEARNERS - 4 });
     expect(hashes(setIn(out))).toEqual(whole);
-    expect(await runs.make(out)).toEqual({ printed: 0, kept: LEARNERS });
   }, 120_000);
 
   it('serves whatever the clock says', async () => {
@@ -142,21 +141,23 @@ describe('what was kept', () => {
   }, 120_000);
 
   it('is not used, and nothing is kept, when that is asked', async () => {
-    const out = join(runs.folder, 'none-kept');
-    const shard = ['--shard', '1/15', '--no-cache'];
-    expect(await runs.make(out, ...shard)).toEqual({ printed: 2, kept: 0 });
-    expect(await runs.make(out, ...shard)).toEqual({ printed: 2, kept: 0 });
-    expect(existsSync(join(out, '.cache'))).toBe(false);
+    const out = copied('none-kept');
+    const before = entriesOf(out);
+    expect(await runs.make(out, '--shard', '1/10', '--no-cache')).toEqual({ printed: 2, kept: 0 });
+    expect(entriesOf(out)).toEqual(before);
+    const other = join(runs.folder, 'none-made');
+    expect(await runs.make(other, '--shard', '1/20', '--no-cache')).toEqual({ printed: 1, kept: 0 });
+    expect(existsSync(join(other, '.cache'))).toBe(false);
   }, 120_000);
 
   it('is printed anew where it changes, and there alone', async () => {
     const out = copied('edit');
     const names = readFileSync(runs.learners, 'utf8');
-    writeFileSync(runs.learners, names.replace('Learner 20\n', 'Learner Twenty\n'));
+    writeFileSync(runs.learners, names.replace('Learner 15\n', 'Learner Fifteen\n'));
     try {
       expect(await runs.make(out)).toEqual({ printed: 1, kept: LEARNERS - 1 });
       expect((await verify(setIn(out))).findings).toEqual([
-        expect.objectContaining({ what: 'extra', file: 'problems/20-learner-20.pdf' }),
+        expect.objectContaining({ what: 'extra', file: 'problems/15-learner-15.pdf' }),
       ]);
     } finally {
       writeFileSync(runs.learners, names);
