@@ -124,11 +124,16 @@ function cardView(card: Card, style: SheetStyle) {
   };
 }
 
-function pictureView({ figure, given, caption = '', wide }: Picture, { print, units }: SheetStyle) {
+function pictureView(
+  { figure, given, caption = '', wide, low: mustBeLow }: Picture,
+  { print, units }: SheetStyle,
+) {
   const { labelSize, beside, wide: across, low } = PICTURES[print];
   const rooms = (wide ? across : beside).map((maxWidth) => ({ labelSize, units, maxWidth }));
   const drawn = inTheLeast(rooms, (style) => drawFigure(figure, { ...given }, style));
-  return drawn && { svg: drawn.svg, caption, low: drawn.height <= low };
+  // With a line of room to spare for the note under the number.
+  if (!drawn || (mustBeLow && drawn.height > 0.9 * low)) return undefined;
+  return { svg: drawn.svg, caption, low: drawn.height <= low };
 }
 
 /** The narrowest room that a picture can be drawn in; a card says all in words too, and does without one too large. */

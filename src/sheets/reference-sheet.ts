@@ -6,6 +6,7 @@ import { pageHtml } from './page.js';
 import { render } from './templates.js';
 import { wallSettingOf } from './wall-setting.js';
 import { setTables } from './wall-table.js';
+import { unbroken } from './wall-widths.js';
 
 /** A sheet for the wall, and what it says of itself. */
 export interface WallSheet {
@@ -68,7 +69,3 @@ function setOn(sheet: ReferenceSheet, sources: readonly string[], style: SheetSt
     ...setTables(sheet.tables, { print: style.print, ...wallSettingOf(style, turned) }, round),
   };
 }
-
-/** A figure and its unit stay on one line. */
-const unbroken = (text: string): string =>
-  text.replaceAll(/(?<=\d) (?=(?:%|mm|in|m\/min|ft\/min)(?!\p{L}))/gu, '\u00A0');

@@ -2,11 +2,14 @@ import type { Cell, Column, Table } from '../reference/sheet.js';
 import type { SheetStyle } from './model.js';
 import { textWidth } from './text-width.js';
 
-/** Sizes of the letters of a wall table and the room beside a column, mm; as `reference.css` has them. */
+/**
+ * Sizes of the letters of a wall table and the room beside a column, mm, and more before words that follow figures, or
+ * the two are read as one; as `reference.css` has them.
+ */
 const POINT = 25.4 / 72;
 const SIZES = {
-  plain: { text: 13 * POINT, head: 10 * POINT, gap: 3 },
-  large: { text: 18 * POINT, head: 16 * POINT, gap: 4.2 },
+  plain: { text: 13 * POINT, head: 10 * POINT, gap: 3, before: 2 },
+  large: { text: 18 * POINT, head: 16 * POINT, gap: 4.2, before: 2.8 },
 } as const;
 /** A box to tick, in sizes of the letters. */
 const BOX = 1;
@@ -29,15 +32,19 @@ function widest({ columns, rows }: Table, at: number, size: number): number {
 
 /** Heads, each in as few lines as leave its column no wider than what stands in it; and how wide the whole is, mm. */
 export function setTable(table: Table, print: SheetStyle['print']): { heads: string[][]; width: number } {
-  const { text, head, gap } = SIZES[print];
+  const { text, head, gap, before } = SIZES[print];
   const set = table.columns.map((column, at) => setHead(column, widest(table, at, text), head));
-  const width = set.reduce((sum, column) => sum + column.width + gap, -gap);
+  const { columns } = table;
+  const apart = columns.filter(
+    ({ kind }, at) => kind === 'words' && columns[at - 1]?.kind === 'figures',
+  ).length;
+  const width = set.reduce((sum, column) => sum + column.width + gap, apart * before - gap);
   return { heads: set.map(({ lines }) => lines), width };
 }
 
 function setHead({ head, unit }: Column, cells: number, size: number): { lines: string[]; width: number } {
   const wide = (words: string) => textWidth(words, size, 600);
-  const words = head.split(' ');
+  const words = unbroken(head).split(' ');
   const room = Math.max(cells, wide(unit), ...words.map(wide));
   const lines: string[] = [];
   for (const word of words) {
@@ -54,3 +61,7 @@ export const sideBySide = (width: number, room: number): number =>
 
 /** A browser rounds each column up to its own pixels. */
 const SLACK = 1.02;
+
+/** A figure and its unit stay on one line. */
+export const unbroken = (text: string): string =>
+  text.replaceAll(/(?<=\d) (?=(?:%|mm|in|m\/min|ft\/min)(?!\p{L}))/gu, '\u00A0');

@@ -37,6 +37,8 @@ export interface Picture {
   readonly caption?: string;
   /** Across the whole card, over the words. */
   readonly wide?: true;
+  /** Only where it is so low that the big numbers have room under it; else the words do without it. */
+  readonly low?: true;
 }
 
 /** A few sentences under a head: to be read, to be done in turn, or to be ticked. */

@@ -32,7 +32,7 @@ function tightOnce({ desk, job, leaves, length, round }: Shop): Symptom {
 /** A pair out of depth, of sizes that can be drawn; larger than life. */
 const meshPicture = ({ teeth, module }: CutJob, leaves: number, show: string): Picture | undefined =>
   teeth >= 20 && teeth <= 160 && leaves >= 6 && leaves <= 24
-    ? { figure: 'mesh-depth', given: { teeth, leaves, module, modules: 0.3, show } }
+    ? { figure: 'mesh-depth', given: { teeth, leaves, module, modules: 0.3, show }, low: true }
     : undefined;
 
 /** Wheel and pinion. */
