@@ -1,5 +1,7 @@
 import { type Diagnostic, inOrder } from './diagnostic.js';
 
+/** Longest message, in characters: it may repeat what somebody wrote. */
+const LONGEST = 400;
 /** At most this many are printed; the rest are counted. */
 const MOST = 50;
 
@@ -21,7 +23,9 @@ export function printDiagnostics(
 }
 
 function printOne(d: Diagnostic, source: readonly string[] | undefined): string {
-  const lines = [`${d.file}:${d.start.line}:${d.start.column}: ${d.severity}[${d.rule}] ${d.message}`];
+  const lines = [
+    `${d.file}:${d.start.line}:${d.start.column}: ${d.severity}[${d.rule}] ${shortened(d.message)}`,
+  ];
   const text = source?.[d.start.line - 1];
   if (text !== undefined && text.length <= 200) {
     const number = String(d.start.line);
@@ -29,9 +33,11 @@ function printOne(d: Diagnostic, source: readonly string[] | undefined): string 
     lines.push(`  ${number} | ${text}`);
     lines.push(`  ${' '.repeat(number.length)} | ${indent}${'^'.repeat(Math.max(1, d.length ?? 1))}`);
   }
-  for (const hint of d.hints) lines.push(`  hint: ${hint}`);
+  for (const hint of d.hints) lines.push(`  hint: ${shortened(hint)}`);
   return lines.map(harmless).join('\n');
 }
+
+const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
 
 /** Control characters of somebody's file could move the cursor or change the terminal. */
 function harmless(line: string): string {

@@ -1,8 +1,13 @@
+/** Longer than this nobody's name is, and to compare it would take long. */
+const LONGEST = 80;
+
 /** The known name nearest to a mistyped one, or undefined when none is near (more than two fifths of it differ). */
 export function nearest(typed: string, known: Iterable<string>): string | undefined {
+  if (typed.length > LONGEST) return undefined;
   let best: string | undefined;
   let least = Math.max(1, Math.round(typed.length * 0.4)) + 1;
   for (const name of known) {
+    if (Math.abs(name.length - typed.length) >= least) continue; // so many letters have to be put in
     const steps = editDistance(typed.toLowerCase(), name.toLowerCase());
     if (steps < least) [best, least] = [name, steps];
   }

@@ -35,7 +35,10 @@ export const lessonSchema = z.strictObject({
   needs: z.array(line).max(12).default([]),
   goals: z.array(line).max(12).default([]),
   cautions: z.array(z.enum(cautionNames)).max(3).default([]),
-  example: z.record(z.string(), value).default({}),
+  example: z
+    .record(z.string().max(80), value)
+    .refine((values) => Object.keys(values).length <= 200, { message: 'expected 200 values at most' })
+    .default({}),
   works: workingsSchema.default({}),
   /** What letters of the lesson's own formulas stand for, as in `D_1: diameter of the first peg (mm)`. */
   symbols: z
@@ -43,7 +46,10 @@ export const lessonSchema = z.strictObject({
     .default({}),
   /** Problems of one kind are printed with less and less of their working, from all to none. */
   fade: z.boolean().default(false),
-  problems: z.record(name, problemSchema).default({}),
+  problems: z
+    .record(name, problemSchema)
+    .refine((problems) => Object.keys(problems).length <= 60, { message: 'expected 60 problems at most' })
+    .default({}),
 });
 
 export type FrontMatter = z.output<typeof lessonSchema>;

@@ -2,6 +2,7 @@ import { basename, dirname } from 'node:path';
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { softenLists } from '../problems/range.js';
 import type { ProblemDeclaration } from '../problems/schema.js';
+import { demandReadable } from '../reading/bounds.js';
 import type { Places } from '../reading/places.js';
 import { readYaml } from '../reading/yaml.js';
 import { partLesson } from './front-matter.js';
@@ -30,6 +31,7 @@ export interface LessonSource {
  * @throws {ContentError} with every fault and its place
  */
 export function readLesson(text: string, file: string): LessonSource {
+  demandReadable(text, file, 'lesson');
   const { yaml, yamlLine, body, bodyLine } = partLesson(text, file);
   const { data: matter, places } = readYaml(softenLists(yaml), lessonSchema, {
     file,

@@ -1,6 +1,7 @@
 import Handlebars from 'handlebars';
 import { nearest } from '../diagnostics/suggest.js';
 import { figures } from '../figures/index.js';
+import { crowdedBraces } from './crowded.js';
 import { helperShapes } from './helpers.js';
 import { checkReferences, equationsIn, type Labelled, type Reference } from './references.js';
 import type { Vocabulary } from './vocabulary.js';
@@ -40,6 +41,8 @@ export type LessonPart = 'body' | 'problem';
 
 /** Checks every name and helper of a text before anything is put in. */
 export function checkTemplate(text: string, known: Vocabulary, part: LessonPart): TemplateFindings {
+  const crowded = crowdedBraces(text);
+  if (crowded) return { faults: [crowded], worked: [] };
   const faults: TemplateFault[] = [...bracesInMaths(text)];
   let tree: hbs.AST.Program;
   try {
@@ -82,13 +85,14 @@ class Checker extends Handlebars.Visitor {
     if (shape.block) this.#block(statement, path.original);
     else if (path.original === 'ref') this.#reference(statement);
     else for (const param of params) this.#value(param);
-    if (path.original === 'figure') for (const pair of hash?.pairs ?? []) this.#value(pair.value);
+    for (const pair of hash?.pairs ?? []) this.#value(pair.value);
   }
 
   override BlockStatement(statement: hbs.AST.BlockStatement): void {
     const path = statement.path as Path;
     if (!CONDITIONS.has(path.original)) this.#unknownHelper(path);
-    else if (statement.params.length !== 1)
+    else if (path.type !== 'PathExpression') this.#say(path, 'braces', 'expected if or unless after the #');
+    else if (statement.params.length !== 1 || (statement.hash?.pairs.length ?? 0) > 0)
       this.#say(path, 'helper', `{{#${path.original}}} takes one value`, [
         'Write {{#if indexing.possible}}.',
       ]);
@@ -99,6 +103,18 @@ class Checker extends Handlebars.Visitor {
 
   override PartialStatement(statement: hbs.AST.PartialStatement): void {
     this.#say(statement, 'helper', 'a lesson cannot take in other files');
+  }
+
+  override PartialBlockStatement(statement: hbs.AST.PartialBlockStatement): void {
+    this.#say(statement, 'helper', 'a lesson cannot take in other files');
+  }
+
+  override Decorator(statement: hbs.AST.Decorator): void {
+    this.#say(statement, 'helper', 'a lesson cannot define pieces of its own');
+  }
+
+  override DecoratorBlock(statement: hbs.AST.DecoratorBlock): void {
+    this.#say(statement, 'helper', 'a lesson cannot define pieces of its own');
   }
 
   #shape({ params, hash, loc }: hbs.AST.MustacheStatement, name: string): void {
@@ -226,18 +242,22 @@ function suggestion(typed: string, known: readonly string[]): string | undefined
 
 /** Braces inside a formula would run into those of TeX. */
 function bracesInMaths(text: string): TemplateFault[] {
-  return [...text.matchAll(/\$\$?[^$\n]*?(\{\{[^}\n]*\}\})[^$\n]*\$/g)].map((found) => {
-    const at = found.index + found[0].indexOf(found[1] ?? '');
+  return [...text.matchAll(/\$\$?([^$\n]+)\$/g)].flatMap((formula): TemplateFault[] => {
+    const found = /\{\{[^{}\n]*\}\}/.exec(formula[1] ?? '');
+    if (!found) return [];
+    const at = formula.index + formula[0].indexOf(found[0]);
     const before = text.slice(0, at).split('\n');
-    const name = /\{\{\s*(?:\w+\s+)?([\w.]+)/.exec(found[1] ?? '')?.[1] ?? 'name';
-    return {
-      rule: 'braces-in-maths',
-      message: 'double braces inside $…$ would run into the braces of the formula',
-      line: before.length,
-      column: (before.at(-1)?.length ?? 0) + 1,
-      length: found[1]?.length ?? 1,
-      hints: [`Write \\VAL{${name}} there.`],
-    };
+    const name = /\{\{\s*(?:\w+\s+)?([\w.]+)/.exec(found[0])?.[1] ?? 'name';
+    return [
+      {
+        rule: 'braces-in-maths',
+        message: 'double braces inside $…$ would run into the braces of the formula',
+        line: before.length,
+        column: (before.at(-1)?.length ?? 0) + 1,
+        length: found[0].length,
+        hints: [`Write \\VAL{${name}} there.`],
+      },
+    ];
   });
 }
 

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { openKits } from '../kit/open.js';
 import type { Kit } from '../kit/schema.js';
@@ -6,6 +5,7 @@ import { problemsOf } from '../lesson/class-set.js';
 import type { PreparedLesson } from '../lesson/prepare.js';
 import { codeFor } from '../problems/code.js';
 import type { Setting } from '../problems/draw.js';
+import { readText } from '../reading/text.js';
 import { answerKeyHtml } from '../sheets/answer-key.js';
 import { handoutHtml } from '../sheets/handout.js';
 import type { SheetHead, SheetStyle } from '../sheets/model.js';
@@ -77,7 +77,7 @@ function isYaml(path: string): boolean {
 /** A course says so in its first key; whatever else is taken for a kit, and told what it lacks. */
 function isCourse(path: string): boolean {
   try {
-    return /^(course|lessons)\s*:/m.test(readFileSync(path, 'utf8'));
+    return /^(course|lessons)[ \t]*:/m.test(readText(path, 'course'));
   } catch {
     return false; // opening it as a kit will say why
   }

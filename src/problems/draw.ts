@@ -184,7 +184,7 @@ function asked(
   const drawn = workings.names.values;
   const same = (one: Problem) => Object.keys(declared.vary).every((key) => one.drawn[key] === drawn[key]);
   if (unlike.some(same)) throw new WrongSide('these numbers stand on the sheet already');
-  const tell = Object.keys(declared.tell).filter((key) => !(key in declared.vary));
+  const tell = Object.keys(declared.tell).filter((key) => !Object.hasOwn(declared.vary, key));
   const written: WrittenPart[] = [];
   for (const [place, part] of answered.entries())
     placed(questions[place]?.path ?? [], () =>

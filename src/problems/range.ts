@@ -9,16 +9,20 @@ export interface Range extends Readonly<Record<UnitSystem, readonly (number | st
 
 /** More steps than this in a range are a mistake. */
 const MOST = 2000;
+/** Longest text of one, in characters. */
+const LONGEST = 400;
 const ENDS = /^(?<from>\S+)\s*\.\.\s*(?<to>\S+)(?:\s+by\s+(?<step>\S+))?$/;
 
 /**
  * Reads what a value may be: `48..96 by 4`, `0.3..1.0 by 0.05 mm`, `[6, 7, 8]`, `[1/2, 3/4] in`, one value, words,
  * or one such for millimetre sheets and one for inch sheets: `16..32 by 2 mm or [5/8, 3/4] in`.
  *
- * @returns lengths mm; undefined when it cannot be read, is empty, or has more than 2000 values
+ * @returns lengths mm; undefined when it cannot be read, is empty, has more than 2000 values or 400 characters
  */
 export function parseRange(written: unknown): Range | undefined {
   const raw = typeof written === 'string' ? hardened(written) : written;
+  if ((typeof raw === 'string' && raw.length > LONGEST) || (Array.isArray(raw) && raw.length > MOST))
+    return undefined;
   if (Array.isArray(raw))
     return both(
       listed(raw.map(String), ''),

@@ -62,9 +62,14 @@ const byFormula = z.strictObject({
 });
 /** A formula worked once for each of several numbers: the rows of a table. */
 const series = byFormula.extend({
-  each: z.record(name, range).refine((each) => Object.keys(each).length === 1, {
-    message: 'expected one name with its numbers, such as { tooth: 1..6 }',
-  }),
+  each: z
+    .record(name, range)
+    .refine((each) => Object.keys(each).length === 1, {
+      message: 'expected one name with its numbers, such as { tooth: 1..6 }',
+    })
+    .refine((each) => Object.values(each).every(({ mm }) => mm.length <= 60), {
+      message: 'expected 60 numbers at most: each is a row of a table',
+    }),
 });
 const decision = z.strictObject({
   decide: relations,
@@ -91,7 +96,9 @@ const among = z
   .catchall(literal);
 /** One named working, of the seven kinds. */
 export const workingSchema = z.union([byFormula, series, decision, cases, ranking, among, calculated]);
-export const workingsSchema = z.record(name, workingSchema);
+export const workingsSchema = z
+  .record(name, workingSchema)
+  .refine((works) => Object.keys(works).length <= 100, { message: 'expected 100 workings at most' });
 
 const slip = z.strictObject({ formula, says: text, makes: formula.optional() });
 /** How many options there are to choose from; the others are what slips give, or these. */
@@ -134,7 +141,7 @@ export const problemSchema = z
     level: z.enum(['a', 'b', 'c', 'd']).default('a'),
     calculation: z.string().optional(),
     with: z.record(name, literal).default({}),
-    vary: z.record(name, range),
+    vary: z.record(name, range).refine(...between(0, 40)),
     keep: relations.default([]),
     mix: formula.optional(),
     works: workingsSchema.default({}),

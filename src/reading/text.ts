@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from 'node:fs';
+import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
 import { ContentError } from '../diagnostics/diagnostic.js';
 import { CommandError, MachineError } from '../diagnostics/errors.js';
 
@@ -12,16 +12,43 @@ const LARGEST = 1_000_000;
  * @throws {CommandError} no such file; {ContentError} too large; {MachineError} it may not be read
  */
 export function readBytes(file: string, area: string): Buffer {
-  const about = statSync(file, { throwIfNoEntry: false });
-  if (!about?.isFile()) throw new CommandError(`there is no file ${JSON.stringify(file)}`);
-  if (about.size > LARGEST)
-    throw wrong(file, `${area}/too-long`, 'the file is larger than 1 MB', 'Is this the right file?');
+  const opened = open(file);
   try {
-    return readFileSync(file);
+    const bytes = Buffer.alloc(LARGEST + 1);
+    let length = 0;
+    // A file of the system may say that it is empty, and never end.
+    for (let got = 1; got > 0 && length <= LARGEST; length += got)
+      got = readSync(opened, bytes, length, bytes.length - length, null);
+    if (length > LARGEST)
+      throw wrong(file, `${area}/too-long`, 'the file is larger than 1 MB', 'Is this the right file?');
+    return bytes.subarray(0, length);
   } catch (error) {
-    throw new MachineError(`cannot read ${file}: ${(error as Error).message}`);
+    throw error instanceof ContentError ? error : notRead(file, error);
+  } finally {
+    closeSync(opened);
   }
 }
+
+/** Opens a file, and nothing that only looks like one: a pipe or a device may never end, or do something. */
+function open(file: string): number {
+  const missing = new CommandError(`there is no file ${JSON.stringify(file)}`);
+  if (file.includes('\0')) throw missing;
+  let opened: number;
+  try {
+    opened = openSync(file, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0)); // a pipe does not wait for its writer
+  } catch (error) {
+    const { code = '' } = error as NodeJS.ErrnoException;
+    throw NOT_THERE.has(code) ? missing : notRead(file, error);
+  }
+  if (fstatSync(opened).isFile()) return opened;
+  closeSync(opened);
+  throw missing;
+}
+
+const NOT_THERE = new Set(['ENOENT', 'ENOTDIR', 'ENXIO', 'ENODEV', 'EISDIR', 'ENAMETOOLONG', 'EINVAL']);
+
+const notRead = (file: string, error: unknown): MachineError =>
+  new MachineError(`cannot read ${file}: ${(error as Error).message}`);
 
 /**
  * The text of a file that somebody wrote.

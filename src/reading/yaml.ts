@@ -2,10 +2,16 @@ import { parseDocument } from 'yaml';
 import { z } from 'zod';
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/suggest.js';
+import { demandReadable } from './bounds.js';
+import { firstAlias, oddityIn } from './oddities.js';
 import { type Path, type Place, Places } from './places.js';
 
-/** Longest text that is read, in characters; a real one has a few thousand. */
-const LONGEST = 200_000;
+/** Of any file whatever the plain rules of YAML 1.2: no tags, no merging, no clever dates. */
+const PLAIN = { schema: 'core', merge: false, resolveKnownTags: false } as const;
+/** More faults than this are not told: the file is of another kind. */
+const MOST_FAULTS = 100;
+/** How often `*name` may repeat what was written before. */
+const MOST_REPEATS = 50;
 
 /** What was read, and where each part of it stands. */
 export interface ReadYaml<T> {
@@ -43,14 +49,17 @@ export function readYaml<S extends z.ZodType>(
     ...place,
     hints,
   });
-  const start: Place = { start: { line: firstLine, column: 1 }, length: 1 };
   const fail = (...faults: Diagnostic[]): never => {
     throw new ContentError(faults);
   };
 
-  if (text.length > LONGEST)
-    fail(fault('too-long', `a ${area} may have ${LONGEST} characters at most`, start));
-  const document = parseDocument(text, { lineCounter: places.lines, prettyErrors: false });
+  demandReadable(text, file, area, firstLine);
+  const document = parseDocument(text, {
+    ...PLAIN,
+    lineCounter: places.lines,
+    prettyErrors: false,
+    uniqueKeys: false, // its own way takes the square of their number
+  });
   places.of(document);
   if (document.errors.length > 0)
     fail(
@@ -61,11 +70,16 @@ export function readYaml<S extends z.ZodType>(
       }),
     );
 
+  const odd = oddityIn(document);
+  if (odd) fail(fault(odd.rule, odd.message, places.at(odd.at), [odd.hint]));
+
   let data: unknown;
   try {
-    data = document.toJS({ maxAliasCount: 50 });
-  } catch (error) {
-    fail(fault('yaml', (error as Error).message, start));
+    data = document.toJS({ maxAliasCount: MOST_REPEATS });
+  } catch {
+    fail(
+      fault('yaml', 'too much is repeated by names with a star', places.at(firstAlias(document)), [REPEAT]),
+    );
   }
   const read = schema.safeParse(data);
   if (read.success) return { data: read.data, places };
@@ -74,6 +88,7 @@ export function readYaml<S extends z.ZodType>(
   return fail(
     ...read.error.issues
       .flatMap((issue) => asFaults(issue, known))
+      .slice(0, MOST_FAULTS)
       .map(({ path, message, key }) => {
         const others = [...known].filter((name) => name !== key);
         const near = key === undefined ? undefined : nearest(key, others);
@@ -169,6 +184,7 @@ function plainly(issue: z.core.$ZodIssue): string {
   return /^invalid (input|key)/.test(own) ? 'this cannot be read here' : own;
 }
 
+const REPEAT = 'Write out what is meant in each place.';
 const SPACES = 'Check the spaces at the start of the line, the colons and the brackets.';
 
 /** What the reader of YAML complains of, and the cure, for somebody who has never heard of it. */
@@ -178,10 +194,13 @@ function inPlainWords(code: string, message: string): readonly [string, string] 
       return ['a colon stands inside words here', 'Put the words in quotation marks: "Gears: how far".'];
     case 'TAB_AS_INDENT':
       return ['a tab stands at the start of the line', 'Use spaces there.'];
-    case 'DUPLICATE_KEY':
-      return ['the same name stands twice', 'Keep one of them.'];
     case 'MULTIPLE_DOCS':
       return ['this is not a file of this kind', 'Is this the right file?'];
+    case 'BAD_ALIAS':
+      return [
+        'there is nothing that this name with a star repeats',
+        'Put a word with a star in quotation marks.',
+      ];
     case 'MISSING_CHAR':
       return [(message.split('\n')[0] ?? '').replace(/^./, (first) => first.toLowerCase()), SPACES];
     default:

@@ -10,13 +10,21 @@ export interface Written {
   readonly about: string;
 }
 
+/** After so many, most of them told already, nothing more is looked for. */
+const MOST = 1000;
+
 /** All that is wrong with the texts of a document, gathered before anything is said. */
 export class Faults {
   readonly #found = new Map<string, Diagnostic>();
   readonly #sources = new Map<string, string>();
+  #told = 0;
 
-  /** @param offset where in the text, from 0 */
+  /**
+   * @param offset where in the text, from 0
+   * @throws {ContentError} when there is no end of them
+   */
   add(rule: string, written: Written, offset: number, length: number, message: string, hint: string): void {
+    if (++this.#told > MOST) this.demandNone();
     const { file, text, line, about } = written;
     const before = text.slice(0, Math.max(0, offset)).split('\n');
     const start: Position =

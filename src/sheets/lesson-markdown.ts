@@ -32,11 +32,14 @@ export function mathsContext(
   };
 }
 
+/** So much of a formula is looked for, the longest first. */
+const STARTS = [80, 40, 20, 10, 5, 2, 1];
+
 /** A formula holds no `{{`, so it stands in the author's text as it does after filling, or at least its start does. */
 function findIn(text: string, source: string): { readonly start: number; readonly whole: boolean } {
-  for (let kept = source.length; kept > 0; kept--) {
+  for (const kept of [source.length, ...STARTS]) {
     const start = text.indexOf(source.slice(0, kept));
-    if (start >= 0) return { start, whole: kept === source.length };
+    if (start >= 0) return { start, whole: kept >= source.length };
   }
   return { start: 0, whole: false };
 }

@@ -1,5 +1,5 @@
 import type { Env, MarkdownIt, StateBlock, StateInline } from 'markdown-it';
-import { type MathsOutput, setMaths } from './maths.js';
+import { LONGEST_FORMULA, type MathsOutput, setMaths } from './maths.js';
 import type { Numbered } from './numbering.js';
 
 /** What the rules for mathematics ask of the text that they stand in. */
@@ -90,7 +90,7 @@ function block(state: StateBlock, first: number, last: number, silent: boolean):
   let content = opening.slice(2);
   while (!content.trimEnd().endsWith('$$')) {
     end += 1;
-    if (end >= last) return false;
+    if (end >= last || content.length > LONGEST_FORMULA) return false;
     content += `\n${line(end)}`;
   }
   if (silent) return true;
