@@ -107,7 +107,7 @@ export async function make(order: Order, out: string, run: RunOptions): Promise<
 const isList = (name: string): boolean => shardIn(name) !== undefined;
 
 /** Long enough for the browser's own process to be started, in milliseconds. */
-const BEGINNING = 60;
+const BEGINNING = 100;
 
 /**
  * The browser is looked for and started in many small steps, which nobody takes while pages are worked out: these have
