@@ -2,6 +2,7 @@ import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { factsOf } from '../kit/facts.js';
 import { drawProblem, type Setting } from '../problems/draw.js';
 import { keyOf } from '../problems/kind.js';
+import { Patience } from '../problems/patience.js';
 import type { Problem } from '../problems/problem.js';
 import { BARE, runWorkings } from '../problems/workings.js';
 import type { Path } from '../reading/places.js';
@@ -11,6 +12,11 @@ import { asFault, inMatter } from './faults.js';
 import { kindsOf } from './kinds.js';
 import { exampleKey, type Lesson, type WorkedExample } from './lesson.js';
 import { inBody, type LessonSource } from './source.js';
+
+/** Seconds of the processor's work for a whole lesson. */
+const LONGEST = 3;
+
+const TOO_LONG = 'lesson/problem/too-long';
 
 /** A lesson with its numbers, and the text they came from, where faults in later draws are told. */
 export interface PreparedLesson {
@@ -27,6 +33,7 @@ export interface PreparedLesson {
 export function prepareLesson(source: LessonSource, setting: Setting): PreparedLesson {
   const { file, text, matter, bodyLine } = source;
   const faults: Diagnostic[] = [];
+  const patience = new Patience(LONGEST, 'this lesson');
   const attempt = <T>(path: Path, work: () => T): T | undefined => {
     try {
       return work();
@@ -40,7 +47,7 @@ export function prepareLesson(source: LessonSource, setting: Setting): PreparedL
   const values = Object.fromEntries(example.map(([name, { value }]) => [name, value[setting.units]]));
   const lengths = new Set(example.filter(([, one]) => one.length).map(([name]) => name));
   const run = (works: Parameters<typeof runWorkings>[0]) =>
-    runWorkings(works, values, setting.kit, { lengths, absentMay: true });
+    runWorkings(works, values, setting.kit, { lengths, patience, absentMay: true });
   const workings = attempt([], () => run(matter.works));
   const examples = new Map<string, WorkedExample>();
   for (const { name, show, ...place } of source.worked) {
@@ -61,10 +68,15 @@ export function prepareLesson(source: LessonSource, setting: Setting): PreparedL
     }
   }
   const problems = kindsOf(matter);
-  const drawn = problems.flatMap(
-    (kind) =>
-      attempt(['problems', keyOf(kind)], () => withWholeKey(drawProblem(kind, source.name, setting))) ?? [],
-  );
+  const drawn: Problem[] = [];
+  for (const kind of problems) {
+    const problem = attempt(['problems', keyOf(kind)], () => {
+      patience.demand();
+      return withWholeKey(drawProblem(kind, source.name, setting));
+    });
+    if (problem) drawn.push(problem);
+    else if (faults.at(-1)?.rule === TOO_LONG) break; // the others would take as long
+  }
   if (faults.length > 0 || !workings) throw new ContentError(faults, new Map([[file, text]]));
 
   const lesson: Lesson = {

@@ -1,9 +1,10 @@
-import { basename, dirname } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { softenLists } from '../problems/range.js';
 import type { ProblemDeclaration } from '../problems/schema.js';
 import { demandReadable } from '../reading/bounds.js';
 import type { Places } from '../reading/places.js';
+import { isPlainName } from '../reading/plain-name.js';
 import { readYaml } from '../reading/yaml.js';
 import { partLesson } from './front-matter.js';
 import { type FrontMatter, lessonSchema } from './schema.js';
@@ -32,6 +33,8 @@ export interface LessonSource {
  */
 export function readLesson(text: string, file: string): LessonSource {
   demandReadable(text, file, 'lesson');
+  const folder = basename(dirname(resolve(file)));
+  if (!isPlainName(folder)) throw new ContentError([badFolder(folder, file)], new Map([[file, text]]));
   const { yaml, yamlLine, body, bodyLine } = partLesson(text, file);
   const { data: matter, places } = readYaml(softenLists(yaml), lessonSchema, {
     file,
@@ -50,7 +53,6 @@ export function readLesson(text: string, file: string): LessonSource {
         faults.push({ ...inBody(fault, file, 1), ...places.within(path, marked(fault, ask)) });
   }
   if (faults.length > 0) throw new ContentError(faults, new Map([[file, text]]));
-  const folder = basename(dirname(file));
   const number = /^(\d{1,3})-/.exec(folder)?.[1];
   return {
     file,
@@ -64,6 +66,16 @@ export function readLesson(text: string, file: string): LessonSource {
     worked: findings.worked,
   };
 }
+
+/** Pages, packages and seeds are named after the folder. */
+const badFolder = (folder: string, file: string): Diagnostic => ({
+  severity: 'error',
+  rule: 'lesson/folder',
+  message: `the lesson's folder is called ${JSON.stringify(folder.slice(0, 80))}, which cannot be a name everywhere`,
+  file,
+  start: { line: 1, column: 1 },
+  hints: ['Give the folder another name, of letters, figures and hyphens.'],
+});
 
 /** Every text of a problem that may have `{{…}}` in it, with its place. */
 export function textsOf({ ask, parts = [], works, estimate }: ProblemDeclaration) {

@@ -2,7 +2,9 @@ import { readdirSync } from 'node:fs';
 import { basename, dirname, extname, resolve } from 'node:path';
 import { CommandError } from '../diagnostics/errors.js';
 import { nearest } from '../diagnostics/suggest.js';
+import { isPlainName } from '../reading/plain-name.js';
 import { readCourse } from './course.js';
+import { fileName } from './file-name.js';
 import type { Kind } from './kinds.js';
 import { namedKinds } from './named.js';
 import type { CourseToMake } from './plan.js';
@@ -36,18 +38,21 @@ export function choose(words: readonly string[]): Choice {
       throw new CommandError('a course is made by itself', ['Name one course, or lessons only.']);
     const course = readCourse(courseFile);
     return {
-      course: { ...course, name: basename(courseFile, extname(courseFile)) },
+      course: { ...course, name: plainName(basename(courseFile, extname(courseFile))) },
       kit: course.kit,
     };
   }
   const lessons = words.map(lessonNamed);
   const [one = ''] = lessons;
-  const name = lessons.length === 1 ? basename(dirname(one)) : 'lessons';
+  const name = lessons.length === 1 ? plainName(basename(dirname(one))) : 'lessons';
   return {
     course: { name, title: 'Lessons', club: '', lessons: [...new Set(lessons)], jobs: [] },
     kit: SAMPLE_KIT,
   };
 }
+
+/** The name of a folder that stays where it is put: `...yaml` would lead out of it. */
+const plainName = (name: string): string => (isPlainName(name) ? name : `pack-${fileName({ name }, 1)}`);
 
 const namedIn = (word: string) => namedKinds.find(({ prefix }) => word.startsWith(prefix));
 

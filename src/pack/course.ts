@@ -5,6 +5,7 @@ import { CommandError } from '../diagnostics/errors.js';
 import { readCode } from '../problems/code.js';
 import { readAll } from '../reading/all.js';
 import type { Path } from '../reading/places.js';
+import { leadsAstray } from '../reading/plain-name.js';
 import { readText } from '../reading/text.js';
 import { readYaml } from '../reading/yaml.js';
 import { type Job, jobSchema } from './job.js';
@@ -24,7 +25,17 @@ export interface Course {
 }
 
 const text = z.string().trim().min(1).max(80);
-const path = z.string().min(1).max(500);
+/** Under any system: what is on another machine would be asked for over the network. */
+const path = z
+  .string()
+  .min(1)
+  .max(500)
+  .refine((typed) => !leadsAstray(typed), {
+    message: 'expected a path from the folder of the course, such as ../kits/my-kit.yaml',
+  });
+const kitPath = path.refine((typed) => /\.ya?ml$/i.test(typed), {
+  message: 'expected the file of a kit, which ends in .yaml',
+});
 const code = z
   .string('expected a variant code in quotation marks, such as "7KQ-2M4-X"')
   .transform((typed, context) => {
@@ -40,7 +51,7 @@ const code = z
 const courseSchema = z.strictObject({
   course: text,
   club: text,
-  kit: path,
+  kit: kitPath,
   variant: code.optional(),
   lessons: z.array(path).min(1).max(60),
   jobs: z.array(jobSchema).max(60).default([]),

@@ -22,6 +22,7 @@ export interface Learner {
 }
 
 const MOST_LEARNERS = 10_000;
+const MOST_COLUMNS = 100;
 const LONGEST_NAME = 80;
 const LONGEST_SEAT = 12;
 const SEPARATORS = [',', ';', '\t'];
@@ -44,6 +45,11 @@ export function readLearners(file: string): Learner[] {
   const fault = (what: string, message: string, start: Position, ...hints: string[]) =>
     faults.push({ severity: 'error', rule: `learners/${what}`, message, file, start, hints });
 
+  if ((rows[0]?.cells.length ?? 0) > MOST_COLUMNS) {
+    const hint = 'Keep the columns name, seat, print and units.';
+    fault('column', `the list has more than ${MOST_COLUMNS} columns`, { line: 1, column: 1 }, hint);
+    throw new ContentError(faults, shownAs(file, text));
+  }
   for (const start of strayQuotes)
     fault(
       'quote',

@@ -1,11 +1,14 @@
 import { chanceFrom } from './chance.js';
 import { drawnValues, isFair, type Setting } from './draw.js';
 import type { ProblemKind } from './kind.js';
+import { Patience } from './patience.js';
 
 /** Where there are no more ways than this to choose the values, all are tried. */
 const MOST_WAYS = 400;
 /** Else values are drawn, so often at most. */
 const MOST_DRAWS = 4000;
+/** Seconds of the processor's work for one kind. */
+const LONGEST = 10;
 /** Of the fair ones so many; a kind that has not given enough by then has few. */
 const MOST_FAIR = 300;
 
@@ -24,6 +27,7 @@ export interface Count {
  */
 export function countProblems(kind: ProblemKind, setting: Setting, enough: number): Count {
   const chance = chanceFrom(`count/${kind.name}`);
+  const patience = new Patience(LONGEST, 'to count the problems of this kind');
   const ranges = Object.entries(kind.declared.vary).map(
     ([name, range]) => [name, [...new Set(range[setting.units])]] as const,
   );
@@ -33,13 +37,16 @@ export function countProblems(kind: ProblemKind, setting: Setting, enough: numbe
       (sofar, [name, values]) => sofar.flatMap((one) => values.map((value) => ({ ...one, [name]: value }))),
       [{}],
     );
-    return { count: all.filter((values) => isFair(kind, values, setting, chance)).length, more: false };
+    return {
+      count: all.filter((values) => isFair(kind, values, setting, chance, patience)).length,
+      more: false,
+    };
   }
   const seen = new Set<string>();
   let fair = 0;
   for (let draw = 0; draw < MOST_DRAWS && fair < MOST_FAIR && seen.size < enough; draw++) {
     const values = drawnValues(kind, setting.units, chance);
-    if (!isFair(kind, values, setting, chance)) continue;
+    if (!isFair(kind, values, setting, chance, patience)) continue;
     fair++;
     seen.add(JSON.stringify(values));
   }

@@ -11,6 +11,7 @@ import type { ProblemKind } from './kind.js';
 import { linesOf } from './lines.js';
 import { Names, namesIn } from './names.js';
 import { type AnsweredPart, answerPart, partWithKey, sideOfAnswers, type WrittenPart } from './part.js';
+import { Patience } from './patience.js';
 import type { Problem } from './problem.js';
 import { holds } from './relation.js';
 import type { ProblemDeclaration, WorkingDeclaration } from './schema.js';
@@ -21,6 +22,8 @@ import { BARE, runWorkings, type Workings } from './workings.js';
 
 /** Draws before a problem is given up. */
 const MOST_DRAWS = 2000;
+/** Seconds of the processor's work for one problem. */
+const LONGEST = 2;
 /** Draws that wait for the wanted side of a mix. */
 const MIX_DRAWS = 200;
 /** Draws that wait for answers which the neighbour cannot have; where there are none, two may share one. */
@@ -56,11 +59,12 @@ export function drawProblem(
   const chance = chanceFrom(`${seed}/${kind.name}`);
   const reasons = new Map<string, number>();
   const side = declared.mix === undefined ? undefined : chance.below(2) === 1;
+  const patience = new Patience(LONGEST, 'to find values for this problem');
   let waited = 0;
 
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
     try {
-      const worked = workingsFor(kind, drawnValues(kind, units, chance), { kit, units });
+      const worked = workingsFor(kind, drawnValues(kind, units, chance), { kit, units }, patience);
       if (declared.mix !== undefined && draw < MIX_DRAWS) {
         const { mix } = declared;
         if (placed(['mix'], () => holds([mix], worked.names)) !== side) throw new Unfair('mix');
@@ -99,9 +103,10 @@ export function isFair(
   values: Readonly<Record<string, unknown>>,
   setting: Setting,
   chance: Chance,
+  patience: Patience,
 ): boolean {
   try {
-    asked(kind, workingsFor(kind, values, setting), setting, {}, chance);
+    asked(kind, workingsFor(kind, values, setting, patience), setting, {}, chance);
     return true;
   } catch (error) {
     if (makesNoProblem(error)) return false;
@@ -117,6 +122,7 @@ export function workingsFor(
   { declared }: ProblemKind,
   values: Readonly<Record<string, unknown>>,
   { kit }: Setting,
+  patience?: Patience,
 ): Workings {
   const ranges = Object.entries(declared.vary);
   const lengths = new Set(ranges.filter(([, range]) => range.lengths).map(([name]) => name));
@@ -124,6 +130,7 @@ export function workingsFor(
   keeps.demand(new Names(values));
   const worked = runWorkings(workingsOf(declared), values, kit, {
     lengths,
+    patience,
     after: (names) => keeps.demand(names),
   });
   keeps.demandAll(worked.names);

@@ -128,7 +128,10 @@ const asked = {
     })
     .default({ method: 1, accuracy: 1, independent: 0 }),
   /** `false` leaves out one that the calculation brings. */
-  slips: z.record(name, z.union([slip, z.literal(false)])).default({}),
+  slips: z
+    .record(name, z.union([slip, z.literal(false)]))
+    .refine(...between(0, 30))
+    .default({}),
   room: z.number().int().min(1).max(20).optional(),
 };
 const part = z.strictObject({ ...asked, ask: text });

@@ -8,6 +8,7 @@ import { givensFromKit, kitPartOf } from '../kit/givens.js';
 import type { Kit } from '../kit/schema.js';
 import { Fault, placed } from './fault.js';
 import { Names } from './names.js';
+import type { Patience } from './patience.js';
 import { holds } from './relation.js';
 import { replaced } from './replaced.js';
 import {
@@ -52,6 +53,8 @@ export interface WorkingsOptions {
   /** Told what may be named after each working; it may throw to end them. */
   readonly after?: (names: Names) => void;
   readonly instead?: Instead;
+  /** Asked after each working, here and when it is worked again. */
+  readonly patience?: Patience | undefined;
 }
 
 /** The name of a problem's one calculation, whose values are named bare. */
@@ -69,7 +72,7 @@ export function runWorkings(
   declared: Readonly<Record<string, WorkingDeclaration>>,
   values: Readonly<Record<string, unknown>>,
   kit: Kit,
-  { lengths = new Set(), absentMay = false, after, instead = new Map() }: WorkingsOptions = {},
+  { lengths = new Set(), absentMay = false, after, instead = new Map(), patience }: WorkingsOptions = {},
 ): Workings {
   const named: Record<string, unknown> = { ...values };
   /** Puts in what stands instead of a value of one name, once there is one. */
@@ -99,6 +102,7 @@ export function runWorkings(
     delete symbols[name];
   };
   for (const [name, one] of Object.entries(declared)) {
+    patience?.demand();
     let run: Run;
     try {
       run = placed(name === BARE ? [] : ['works', name], () => runOne(one, name, names, kit));
@@ -147,7 +151,7 @@ export function runWorkings(
     units,
     runs,
     lengths,
-    again: (others) => runWorkings(declared, values, kit, { lengths, instead: others }),
+    again: (others) => runWorkings(declared, values, kit, { lengths, patience, instead: others }),
   };
 }
 

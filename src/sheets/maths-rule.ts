@@ -88,7 +88,7 @@ function block(state: StateBlock, first: number, last: number, silent: boolean):
   if (!opening.startsWith('$$')) return false;
   let end = first;
   let content = opening.slice(2);
-  while (!content.trimEnd().endsWith('$$')) {
+  for (let tail = content; !tail.endsWith('$$'); tail = line(end).trimEnd()) {
     end += 1;
     if (end >= last || content.length > LONGEST_FORMULA) return false;
     content += `\n${line(end)}`;

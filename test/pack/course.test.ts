@@ -166,8 +166,8 @@ describe('readCourse(file) points at what is wrong', () => {
       'a kit that is a folder',
       `${head.replace('kit.yaml', 'more')}${lessons}`,
       '3:6',
-      'course/kit',
-      'Choose from kit.yaml',
+      'course/value',
+      'ends in .yaml',
     ],
     [
       'a word that means nothing',

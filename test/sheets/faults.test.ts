@@ -41,9 +41,12 @@ describe('a fault in a lesson’s text', () => {
     expect(fault?.start.column).toBe(column);
   });
 
-  it('a macro of one formula is not known to the next', () => {
+  it('a formula that defines a command, which the next does not know', () => {
     const faults = complaints(() => handout('$\\gdef\\own{1}\\own$ and $\\own + 1$'));
-    expect(faults.map(({ message }) => message)).toEqual(['Undefined control sequence: \\own']);
+    expect(faults.map(({ message }) => message)).toEqual([
+      '\\gdef is not for lessons',
+      'Undefined control sequence: \\own',
+    ]);
   });
 
   it('a figure that cannot be drawn, and one higher than the page', () => {
