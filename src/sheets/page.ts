@@ -60,7 +60,7 @@ export function documentHtml(
   return html.replaceAll('\u202F', '\u00A0');
 }
 
-/** A card is half a page on its side, a whole one in large print; width in mm. */
+/** A card is half a page on its side, a whole one in large print, and lower on Letter; width in mm. */
 const CARDS = {
   a4: { plain: { size: '210mm 148mm', width: 210 }, large: { size: 'A4 landscape', width: 297 } },
   letter: { plain: { size: '8.5in 5.5in', width: 215.9 }, large: { size: 'letter landscape', width: 279.4 } },
@@ -73,7 +73,7 @@ function roomOf({ kind, style, turned = false }: Pick<Page, 'kind' | 'style' | '
   if (kind === 'class') return classSettingOf(style);
   if (kind === 'card') {
     const { size, width } = CARDS[style.paper][style.print];
-    return { paper: size, margin: '6mm 8mm', width: width - 16 };
+    return { paper: size, margin: style.paper === 'a4' ? '6mm 8mm' : '5mm 8mm', width: width - 16 };
   }
   const { margin, maxWidth } = settingOf(style);
   return { paper: paperOf(style.paper).name, margin, width: maxWidth };
