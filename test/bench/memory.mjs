@@ -1,4 +1,4 @@
-// Peak memory of this process and everything it started, read from /proc every 100 ms (Linux only).
+// Peak memory and processor time of this process and everything it started, read from /proc (Linux only).
 // A sample of a browser takes 10 to 20 ms: measure speed in another run than memory.
 import { readdirSync, readFileSync } from 'node:fs';
 
@@ -8,11 +8,11 @@ import { readdirSync, readFileSync } from 'node:fs';
  * RSS counts a page shared by two processes twice, PSS shares it out; PSS is the honest figure for a browser.
  *
  * @param {{ root?: number, everyMilliseconds?: number }} [options]
- * @returns {{ now(): Sample, stop(): { peak: { rss: number, pss: number, processes: number }, samples: number } }}
- * @typedef {{ rss: number, pss: number, processes: number }} Sample sizes in MiB
+ * @returns {{ now(): Sample, stop(): { peak: Sample, samples: number } }}
+ * @typedef {{ rss: number, pss: number, processes: number, cpu: number }} Sample sizes in MiB; seconds of processor
  */
 export function watchMemory({ root = process.pid, everyMilliseconds = 100 } = {}) {
-  const peak = { rss: 0, pss: 0, processes: 0 };
+  const peak = { rss: 0, pss: 0, processes: 0, cpu: 0 };
   let samples = 0;
   const take = () => {
     const sample = sampleTree(root);
@@ -41,14 +41,16 @@ export function sampleTree(root) {
   let rss = 0;
   let pss = 0;
   let processes = 0;
+  let cpu = 0;
   for (const pid of descendants(root)) {
     const size = sizeOf(pid);
     if (size === undefined) continue; // ended since the listing
     rss += size.rss;
     pss += size.pss;
     processes += 1;
+    cpu += secondsOf(pid);
   }
-  return { rss, pss, processes };
+  return { rss, pss, processes, cpu };
 }
 
 function descendants(root) {
@@ -67,6 +69,16 @@ function parentOf(pid) {
   const stat = read(`/proc/${pid}/stat`);
   // The name in brackets may itself hold brackets and spaces; the parent is the second field after the last one.
   return stat === undefined ? undefined : Number(stat.slice(stat.lastIndexOf(')') + 2).split(' ')[1]);
+}
+
+/** Ticks of the kernel in a second, as /proc counts them. */
+const TICKS = 100;
+
+/** Its own time and that of its children that have ended. */
+function secondsOf(pid) {
+  const stat = read(`/proc/${pid}/stat`) ?? '';
+  const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+  return fields.slice(11, 15).reduce((sum, ticks) => sum + Number(ticks || 0), 0) / TICKS;
 }
 
 function sizeOf(pid) {
