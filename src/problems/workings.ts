@@ -151,7 +151,7 @@ export function runWorkings(
     units,
     runs,
     lengths,
-    again: (others) => runWorkings(declared, values, kit, { lengths, patience, instead: others }),
+    again: (others) => runWorkings(declared, values, kit, { lengths, instead: others }),
   };
 }
 
