@@ -192,8 +192,10 @@ describe('a disk', () => {
     try {
       const run = runs.begin(out, '--quiet');
       await untilKept(out, 4);
+      run.stop('SIGSTOP'); // it is not done, however long the filling takes
       const ballast = join(out, 'ballast');
       expect(() => writeFileSync(ballast, Buffer.alloc(60 << 20))).toThrow('ENOSPC');
+      run.stop('SIGCONT');
       const { code, err } = await run.ended;
       expect([code, err]).toEqual([3, expect.stringMatching(/cannot write .+: the disk is full/)]);
       expect(hashes(setIn(out))).toEqual({});

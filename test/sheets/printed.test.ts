@@ -92,8 +92,8 @@ describe.each(Object.entries(styles))('on %s', (name, style) => {
     for (const page of text) expect(page).toContain('KEY');
   });
 
-  it('a card is one page', async () => {
-    expect((await printed(documents.card())).pages).toBe(1);
+  it.each(['plain', 'large'] as const)('a card is one page, %s', async (print) => {
+    expect((await printed(shopCardHtml(card, { ...style, print }))).pages).toBe(1);
   });
 
   it('formulas and signs are heard in their place', async () => {
