@@ -33,8 +33,8 @@ const PRINT = {
   marginRight: 0,
 };
 
-/** How much HTML one tab prints, in letters, before it is closed: what it has printed stays in its memory. */
-const MOST_IN_ONE = 900_000;
+/** How much HTML one tab prints, in letters, before what it has printed is cleared from its memory; else it all stays. */
+const MOST_UNCLEARED = 300_000;
 
 /**
  * A page of the browser. It prints one document after another: a process of its own for each, with its fonts read
@@ -47,20 +47,22 @@ export class Tab {
   readonly #session: CDPSession;
   readonly #guard: Guard;
   readonly #id: string;
-  /** Never resolves; rejects when the process behind the page ends. */
-  readonly #crash: Promise<never>;
   #frame = '';
-  #printed = 0;
+  #crash: Error | undefined;
+  /** What whoever waits for the page does when the process behind it ends. */
+  #giveUp = (_: Error): void => undefined;
+  /** Letters printed since its memory was cleared. */
+  #uncleared = 0;
 
   private constructor(browser: CDPSession, session: CDPSession, id: string, folder: string) {
     this.#browser = browser;
     this.#session = session;
     this.#id = id;
     this.#guard = new Guard(session, folder);
-    this.#crash = new Promise<never>((_, reject) => {
-      session.once('Inspector.targetCrashed', () => reject(new Error('the process behind the page ended')));
+    session.once('Inspector.targetCrashed', () => {
+      this.#crash = new Error('the process behind the page ended');
+      this.#giveUp(this.#crash);
     });
-    this.#crash.catch(() => undefined); // told to the one who prints
   }
 
   /**
@@ -76,7 +78,7 @@ export class Tab {
     const session = browser.connection()?.session(sessionId);
     if (!session) throw new Error('the page ended before it was opened');
     const tab = new Tab(browser, session, targetId, folder);
-    await Promise.race([tab.#start(), tab.#crash]);
+    await tab.#unlessCrashed(tab.#start());
     return tab;
   }
 
@@ -97,11 +99,6 @@ export class Tab {
     await loaded;
   }
 
-  /** Whether it has printed so much that a fresh one had better take over. */
-  get worn(): boolean {
-    return this.#printed >= MOST_IN_ONE;
-  }
-
   /**
    * Prints a document in place of the one before. After a failure the tab is not to be used again.
    *
@@ -109,12 +106,21 @@ export class Tab {
    * @throws {Error} when the browser fails
    */
   async print(html: string): Promise<Buffer> {
-    this.#printed += html.length;
-    return Promise.race([this.#print(html), this.#crash]);
+    return this.#unlessCrashed(this.#print(html));
+  }
+
+  /** A promise raced against one for the crash would be kept by that, with the whole PDF, as long as the tab is open. */
+  #unlessCrashed<T>(work: Promise<T>): Promise<T> {
+    return new Promise((resolve, reject) => {
+      this.#giveUp = reject;
+      if (this.#crash) reject(this.#crash);
+      work.then(resolve, reject);
+    });
   }
 
   async #print(html: string): Promise<Buffer> {
     try {
+      await this.#clear(html.length);
       const loaded = this.#loaded();
       await this.#session.send('Page.setDocumentContent', { frameId: this.#frame, html });
       await loaded;
@@ -123,6 +129,14 @@ export class Tab {
       this.#guard.demandNone(); // what was refused comes before what came of it
       throw error;
     }
+  }
+
+  async #clear(next: number): Promise<void> {
+    if (this.#uncleared > 0 && this.#uncleared + next > MOST_UNCLEARED) {
+      await this.#session.send('HeapProfiler.collectGarbage');
+      this.#uncleared = 0;
+    }
+    this.#uncleared += next;
   }
 
   #loaded(): Promise<void> {

@@ -113,7 +113,7 @@ export class Press {
     }
   }
 
-  /** A tab is used again after a print that went well, until it is worn. */
+  /** A tab is used again after a print that went well. */
   async #printed(html: string): Promise<Buffer> {
     const tab = this.#idle.pop() ?? (await Tab.open(this.#session, this.#workFolder));
     let sound = false;
@@ -122,7 +122,7 @@ export class Press {
       sound = true;
       return pdf;
     } finally {
-      if (sound && !tab.worn) this.#idle.push(tab);
+      if (sound) this.#idle.push(tab);
       else await tab.close();
     }
   }

@@ -16,6 +16,7 @@ function worked(): number {
  */
 export class Patience {
   readonly #start = worked();
+  readonly #began = performance.now();
 
   /**
    * @param seconds of the processor's work; a lesson that comes with Benchleaf takes a quarter of one
@@ -28,6 +29,8 @@ export class Patience {
 
   /** @throws {Fault} when it is at an end */
   demand(): void {
+    // The clock on the wall is asked first: it costs a tenth, and one processor cannot have worked for longer.
+    if (performance.now() - this.#began <= 1000 * this.seconds) return;
     if (worked() - this.#start <= this.seconds) return;
     throw new Fault(
       `${this.what} takes longer than ${this.seconds} seconds of work`,

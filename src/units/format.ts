@@ -17,6 +17,7 @@ export function formatNumber(value: number, places: number): string {
 
 /** Rounds half away from zero at a decimal place, on the shortest decimal that names the value. */
 export function roundTo(value: number, places: number): number {
+  if (places >= 0 && Number.isSafeInteger(value)) return value;
   const shifted = Number(`${Math.abs(Number(value.toPrecision(13)))}e${places}`);
   if (!Number.isFinite(shifted)) return Number(value.toFixed(places));
   const size = Number(`${Math.round(shifted)}e${-places}`);

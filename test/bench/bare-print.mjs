@@ -5,14 +5,17 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import puppeteer from 'puppeteer';
 import { findBrowser } from '../../dist/print/browser.js';
+import { watchMemory } from './memory.mjs';
 
 /**
  * Prints HTML files one after another, as many at once as our printer does, each in a page of its own.
  *
  * @param {readonly string[]} files absolute paths
- * @returns {Promise<number>} seconds, from the first page to the last, with the browser already up
+ * @param {boolean} [watched] to count the processor's time, which makes it slower
+ * @returns {Promise<{ seconds: number, cpu: number }>} from the first page to the last, with the browser already up;
+ *   `cpu` seconds of the processor, of the browser with all its processes
  */
-export async function barePrint(files) {
+export async function barePrint(files, watched = false) {
   const { path, env = {} } = await findBrowser();
   const profile = mkdtempSync(join(tmpdir(), 'benchleaf-bare-'));
   const browser = await puppeteer.launch({
@@ -26,6 +29,7 @@ export async function barePrint(files) {
   try {
     const session = await browser.target().createCDPSession();
     await printOne(session, files[0]); // the first page of a browser is slow, whoever prints it
+    const watch = watched ? watchMemory({ root: browser.process()?.pid }) : undefined;
     const start = performance.now();
     const waiting = [...files];
     const worker = async () => {
@@ -33,7 +37,7 @@ export async function barePrint(files) {
         await printOne(session, file);
     };
     await Promise.all(Array.from({ length: Math.min(availableParallelism(), 4) }, worker));
-    return (performance.now() - start) / 1000;
+    return { seconds: (performance.now() - start) / 1000, cpu: watch?.stop().peak.cpu ?? 0 };
   } finally {
     await browser.close();
     rmSync(profile, { recursive: true, force: true });

@@ -8,16 +8,22 @@ import { readdirSync, readFileSync } from 'node:fs';
  * RSS counts a page shared by two processes twice, PSS shares it out; PSS is the honest figure for a browser.
  *
  * @param {{ root?: number, everyMilliseconds?: number }} [options]
- * @returns {{ now(): Sample, stop(): { peak: Sample, samples: number } }}
- * @typedef {{ rss: number, pss: number, processes: number, cpu: number }} Sample sizes in MiB; seconds of processor
+ * @returns {{ now(): Sample, stop(): { peak: Omit<Sample, 'times'> & { cpu: number }, samples: number } }} `cpu`: seconds
+ *   of the processor, of all processes that were seen
+ * @typedef {{ rss: number, pss: number, processes: number, times: Map<number, number> }} Sample sizes in MiB; seconds
+ *   of the processor by process
  */
 export function watchMemory({ root = process.pid, everyMilliseconds = 100 } = {}) {
   const peak = { rss: 0, pss: 0, processes: 0, cpu: 0 };
+  /** The most that was seen of each process: a browser that a fresh one took over from takes its time along. */
+  const times = new Map();
   let samples = 0;
   const take = () => {
     const sample = sampleTree(root);
     samples += 1;
-    for (const key of Object.keys(peak)) peak[key] = Math.max(peak[key], sample[key]);
+    for (const key of ['rss', 'pss', 'processes']) peak[key] = Math.max(peak[key], sample[key]);
+    for (const [pid, seconds] of sample.times) times.set(pid, Math.max(seconds, times.get(pid) ?? 0));
+    peak.cpu = [...times.values()].reduce((sum, seconds) => sum + seconds, 0);
     return sample;
   };
   take();
@@ -41,16 +47,16 @@ export function sampleTree(root) {
   let rss = 0;
   let pss = 0;
   let processes = 0;
-  let cpu = 0;
+  const times = new Map();
   for (const pid of descendants(root)) {
     const size = sizeOf(pid);
     if (size === undefined) continue; // ended since the listing
     rss += size.rss;
     pss += size.pss;
     processes += 1;
-    cpu += secondsOf(pid);
+    times.set(pid, secondsOf(pid));
   }
-  return { rss, pss, processes, cpu };
+  return { rss, pss, processes, times };
 }
 
 function descendants(root) {
@@ -74,11 +80,11 @@ function parentOf(pid) {
 /** Ticks of the kernel in a second, as /proc counts them. */
 const TICKS = 100;
 
-/** Its own time and that of its children that have ended. */
+/** Its own time, its children's apart. */
 function secondsOf(pid) {
   const stat = read(`/proc/${pid}/stat`) ?? '';
   const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
-  return fields.slice(11, 15).reduce((sum, ticks) => sum + Number(ticks || 0), 0) / TICKS;
+  return fields.slice(11, 13).reduce((sum, ticks) => sum + Number(ticks || 0), 0) / TICKS;
 }
 
 function sizeOf(pid) {

@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
@@ -6,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { MachineError } from '../../src/diagnostics/errors.js';
 import { Printer, type PrinterOptions } from '../../src/print/printer.js';
 import { lookAt } from './fingerprint.js';
+import { browsersIn, renderers } from './processes.js';
 import { longPage, page, workFolder } from './sample-page.js';
 
 let work: string;
@@ -28,37 +28,7 @@ const open = async (options: Partial<PrinterOptions> = {}): Promise<Printer> => 
   return printer;
 };
 
-interface Running {
-  readonly pid: number;
-  readonly parent: number;
-  readonly command: string;
-}
-
-function running(): Running[] {
-  const lines = execFileSync('ps', ['-ww', '-eo', 'pid=,ppid=,stat=,args='], { encoding: 'utf8' }).split(
-    '\n',
-  );
-  return lines.flatMap((line) => {
-    const [, pid, parent, state = '', command = ''] = /^\s*(\d+)\s+(\d+)\s+(\S+)\s+(.*)$/.exec(line) ?? [];
-    return pid && !state.startsWith('Z') ? [{ pid: Number(pid), parent: Number(parent), command }] : [];
-  });
-}
-
-/** Our browsers: only they keep their files in this work folder. Their helpers say of what type they are. */
-function browsers(): number[] {
-  const ours = running().filter(({ command }) => command.includes(`--user-data-dir=${work}`));
-  return ours.filter(({ command }) => !command.includes('--type=')).map(({ pid }) => pid);
-}
-
-/** The processes that lay out pages for a browser, however far down. */
-function renderers(browser: number): number[] {
-  const all = running();
-  const family = [browser];
-  for (const member of family) family.push(...all.filter((p) => p.parent === member).map(({ pid }) => pid));
-  return all
-    .filter((p) => family.includes(p.pid) && p.command.includes('--type=renderer'))
-    .map(({ pid }) => pid);
-}
+const browsers = (): number[] => browsersIn(work).map(({ pid }) => pid);
 
 const browser = (): number => {
   const [pid] = browsers();
@@ -103,7 +73,7 @@ describe.runIf(process.platform === 'linux')('a Printer', () => {
     const ours = await open();
     const first = browser();
     const { result } = await begun(ours);
-    const behind = renderers(first);
+    const behind = renderers(first).map(({ pid }) => pid);
     expect(behind.length).toBeGreaterThan(0);
     for (const pid of behind) kill(pid);
     await expect(result).resolves.toMatchObject({ to });
