@@ -7,11 +7,15 @@ const ALSO = '\\n\\r\\t⅛⅜⅝⅞⅓⅔\\u202F';
 const ranges = covered.split(' ').map((range) => range.replace(/[0-9A-F]+/g, (code) => `\\u{${code}}`));
 const NOT_PRINTABLE = new RegExp(`[^${ALSO}${ranges.join('')}]`, 'gu');
 
+/** Most texts are, and need no closer look. */
+const PLAIN = /^[ -~\n]*$/;
+
 /**
  * Characters that some face of the sheets has no glyph for, each once. An accent that stands apart counts as one
  * with its letter.
  */
 export function missingGlyphs(text: string): string[] {
+  if (PLAIN.test(text)) return [];
   return [...new Set(text.normalize('NFC').match(NOT_PRINTABLE) ?? [])];
 }
 
