@@ -23,6 +23,7 @@ export default defineConfig({
     outDir: 'dist',
     emptyOutDir: false,
     copyPublicDir: false,
+    license: { fileName: 'command/licences.md' },
     target: 'node20',
     minify: false,
     rolldownOptions: {

@@ -6,6 +6,7 @@ export default defineConfig({
     outDir: 'dist/practice',
     emptyOutDir: false,
     copyPublicDir: false,
+    license: { fileName: 'licences.md' },
     target: 'es2022',
     lib: {
       entry: 'src/practice/page/main.ts',

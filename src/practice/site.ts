@@ -13,8 +13,9 @@ import { counted } from '../units/words.js';
 import { inlineData, inlineScript, policyFor } from './inline.js';
 import { type PracticeLesson, practiceText } from './practice-lesson.js';
 
-/** The page's program, which the build makes. */
+/** The page's program, which the build makes, and the licences of what others have given to it. */
 const APP = new URL('../../dist/practice/page.js', import.meta.url);
+const LICENCES = new URL('licences.md', APP);
 
 /** The file of a lesson's page. */
 export const practiceFile = ({ name }: Pick<PracticeLesson, 'name'>): string => `${name}.html`;
@@ -40,6 +41,7 @@ export function practicePage(lesson: PracticeLesson): string {
     data: inlineData(practiceText(lesson)),
     templates,
     app: app(),
+    licences: licences(),
   });
 }
 
@@ -71,6 +73,7 @@ function templatesOf(kinds: readonly ProblemKind[]): string {
 const style = () => readFileSync(new URL('styles/practice.css', TEMPLATES), 'utf8');
 
 const app = later(() => inlineScript(readFileSync(APP, 'utf8')));
+const licences = later(() => inlineScript(readFileSync(LICENCES, 'utf8')));
 
 /** The faces that the labels of figures are measured in, as data. */
 const labelFaces = later(() =>

@@ -35,7 +35,14 @@ describe('the page of a lesson', () => {
       "form-action 'none'",
     ]);
     expect(JSON.parse(data).name).toBe(page.name);
-    expect(inside(html, 'script')).toHaveLength(3);
+    expect(inside(html, 'script')).toHaveLength(4);
+  });
+
+  it('carries the licences of what it is made with: it is handed on', () => {
+    const licences = inside(html, 'script').at(-1) ?? '';
+    const parts = licences.split(/^## /m).slice(1);
+    for (const name of ['handlebars', 'katex', 'markdown-it', 'mathjs', 'zod'])
+      expect(parts.find((one) => one.startsWith(`${name} - `))?.length, name).toBeGreaterThan(500);
   });
 
   it('is made the same each time', () => expect(practicePage(page) === html).toBe(true));
@@ -43,7 +50,7 @@ describe('the page of a lesson', () => {
   it('keeps a hostile title as words', () => {
     const title = '</script><script>alert(1)</script><!--';
     const made = practicePage({ ...page, title, goals: [title] });
-    expect(inside(made, 'script')).toHaveLength(3);
+    expect(inside(made, 'script')).toHaveLength(4);
     expect(JSON.parse(inside(made, 'script')[0] ?? '').title).toBe(title);
   });
 });
