@@ -41,5 +41,7 @@ const shortened = (text: string): string => (text.length > LONGEST ? `${text.sli
 
 /** Control characters of somebody's file could move the cursor or change the terminal. */
 function harmless(line: string): string {
-  return line.replace(/[\p{Cc}\u202A-\u202E\u2066-\u2069]/gu, (mark) => (mark === '\t' ? mark : '\uFFFD'));
+  return line.replace(/[\p{Cc}\u2028\u2029\u202A-\u202E\u2066-\u2069]/gu, (mark) =>
+    mark === '\t' ? mark : '\uFFFD',
+  );
 }

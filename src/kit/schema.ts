@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { wheelFormNames } from '../calculations/wheels/tooth-forms.js';
+import { printableName } from '../reading/glyphs.js';
 import { parseLength } from '../units/length.js';
 
 /** A length in a kit: a number of mm, or text with a unit such as `1/8 in`; more than 0, at most 10 m. */
@@ -11,7 +12,6 @@ const length = z
   })
   .transform((mm) => mm as number);
 
-const name = z.string().min(1).max(80);
 const count = (least: number, most: number) => z.number().int().min(least).max(most);
 const circle = z
   .array(count(2, 1000))
@@ -22,7 +22,7 @@ const plates = z.array(circle).min(1).max(12);
 
 /** One way to divide: a worm of a ratio, the plates that go on it, and gears for differential indexing. */
 const head = z.strictObject({
-  name,
+  name: printableName,
   ratio: count(1, 1000),
   plates,
   gears: z.array(count(10, 200)).min(2).max(60).optional(),
@@ -36,15 +36,15 @@ const screw = z.union([
 
 /** The workshop's equipment. Everything but the name and units may be left out. */
 export const kitSchema = z.strictObject({
-  kit: name,
+  kit: printableName,
   units: z.enum(['mm', 'inch']),
   heads: z.array(head).max(20).default([]),
   directPlates: z
-    .array(z.strictObject({ name, notches: circle }))
+    .array(z.strictObject({ name: printableName, notches: circle }))
     .max(20)
     .default([]),
   rotaryTables: z
-    .array(z.strictObject({ name, ratio: count(1, 1000), plates: plates.optional() }))
+    .array(z.strictObject({ name: printableName, ratio: count(1, 1000), plates: plates.optional() }))
     .max(20)
     .default([]),
   cutters: z

@@ -4,6 +4,7 @@ import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { CommandError } from '../diagnostics/errors.js';
 import { readCode } from '../problems/code.js';
 import { readAll } from '../reading/all.js';
+import { printableName } from '../reading/glyphs.js';
 import type { Path } from '../reading/places.js';
 import { leadsAstray } from '../reading/plain-name.js';
 import { readText } from '../reading/text.js';
@@ -24,7 +25,6 @@ export interface Course {
   readonly jobs: readonly Job[];
 }
 
-const text = z.string().trim().min(1).max(80);
 /** Under any system: what is on another machine would be asked for over the network. */
 const path = z
   .string()
@@ -49,8 +49,8 @@ const code = z
   });
 
 const courseSchema = z.strictObject({
-  course: text,
-  club: text,
+  course: printableName,
+  club: printableName,
   kit: kitPath,
   variant: code.optional(),
   lessons: z.array(path).min(1).max(60),

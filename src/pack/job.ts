@@ -7,7 +7,7 @@ import { spindleSpeed, stack } from '../calculations/setting-up/setup.js';
 import type { WheelForm } from '../calculations/wheels/tooth-forms.js';
 import { wheelBlank } from '../calculations/wheels/wheels.js';
 import { InputError } from '../diagnostics/errors.js';
-import { missingGlyphs } from '../sheets/glyphs.js';
+import { printableName } from '../reading/glyphs.js';
 
 /** What a calculation accepts for a value that it is given. */
 function given<T>({ name, given: all }: Calculation, key: string) {
@@ -25,14 +25,7 @@ function given<T>({ name, given: all }: Calculation, key: string) {
 /** A wheel to be cut at the bench. Lengths mm, speeds m/min; a length may carry its unit, such as `1/32 in`. */
 export const jobSchema = z
   .strictObject({
-    name: z
-      .string()
-      .trim()
-      .min(1)
-      .max(80)
-      .refine((name) => missingGlyphs(name).length === 0, {
-        message: 'expected letters that the sheets’ typefaces have',
-      }),
+    name: printableName,
     teeth: given<number>(wheelBlank, 'teeth'),
     leaves: given<number>(wheelBlank, 'leaves').optional(),
     module: given<number>(wheelBlank, 'module'),

@@ -1,6 +1,6 @@
 import { ContentError, type Diagnostic, type Position } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/suggest.js';
-import { missingGlyphs, named } from '../sheets/glyphs.js';
+import { missingGlyphs, named } from '../reading/glyphs.js';
 import type { SheetStyle } from '../sheets/model.js';
 import type { UnitSystem } from '../units/format.js';
 import { columnsOf, heading, NAME_HEADINGS, repeatedIn } from './learner-columns.js';

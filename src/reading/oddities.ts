@@ -29,6 +29,25 @@ export function oddityIn(document: Document): Oddity | undefined {
   return found;
 }
 
+/** Words that begin with double braces and stand without quotation marks: to YAML these are names of names. */
+export function bracesIn(document: Document): Oddity | undefined {
+  let found: Oddity | undefined;
+  visit(document, {
+    Collection: (_, node, path) => {
+      const named = isMap(node) ? node.items.find(({ key }) => isMap(key))?.key : undefined;
+      if (!named) return path.length > 2 * DEEPEST ? visit.SKIP : undefined;
+      found = {
+        at: startOf(named) - 1,
+        rule: 'yaml',
+        message: 'words that begin with a brace stand without quotation marks here',
+        hint: 'Put all the words in quotation marks: "{{teeth}} teeth".',
+      };
+      return visit.BREAK;
+    },
+  });
+  return found;
+}
+
 /** Where the first alias stands, `*name`, which repeats what was written before. */
 export function firstAlias(document: Document): number {
   let at = 0;

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { ContentError, type Diagnostic } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/suggest.js';
 import { demandReadable } from './bounds.js';
-import { firstAlias, oddityIn } from './oddities.js';
+import { bracesIn, firstAlias, oddityIn } from './oddities.js';
 import { type Path, type Place, Places } from './places.js';
 
 /** Of any file whatever the plain rules of YAML 1.2: no tags, no merging, no clever dates. */
@@ -58,9 +58,14 @@ export function readYaml<S extends z.ZodType>(
     ...PLAIN,
     lineCounter: places.lines,
     prettyErrors: false,
+    logLevel: 'error', // what is odd is told by us, at its place
     uniqueKeys: false, // its own way takes the square of their number
   });
   places.of(document);
+  const braces = bracesIn(document);
+  const first = document.errors[0]?.pos[0] ?? Number.POSITIVE_INFINITY;
+  if (braces && braces.at <= first)
+    fail(fault(braces.rule, braces.message, places.at(braces.at), [braces.hint]));
   if (document.errors.length > 0)
     fail(
       // Later complaints mostly come of the first.

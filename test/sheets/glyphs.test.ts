@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { covered } from '../../src/reading/glyph-table.js';
+import { missingGlyphs } from '../../src/reading/glyphs.js';
 import { FIGURES, faces, TEXT } from '../../src/sheets/faces.js';
-import { covered } from '../../src/sheets/glyph-table.js';
-import { demandGlyphs, missingGlyphs } from '../../src/sheets/glyphs.js';
+import { demandGlyphs } from '../../src/sheets/glyphs.js';
 import { charactersOf, codesIn, commonCover, coverOf, textFaces } from './glyph-cover.js';
 
 const codes = codesIn(covered);
