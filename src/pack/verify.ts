@@ -34,8 +34,7 @@ export interface Verified {
  *   may not be read
  */
 export async function verify(folder: string): Promise<Verified> {
-  if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory())
-    throw new CommandError(`there is no folder ${JSON.stringify(folder)}`);
+  if (!isFolder(folder)) throw new CommandError(`there is no folder ${JSON.stringify(folder)}`);
   const lists = listsIn(folder);
   const [first] = lists;
   if (!first) return { folder, whole: false, shards: 0, documents: 0, findings: [noList(folder)] };
@@ -57,6 +56,14 @@ export async function verify(folder: string): Promise<Verified> {
     documents: documents.length,
     findings,
   };
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false; // a name that no disk has is one of no folder
+  }
 }
 
 /** The lists of a folder; those first that most are of one set with. */
