@@ -10,6 +10,19 @@ const EMPTY = {
   body: Buffer.from('<!doctype html>').toString('base64'),
 };
 
+const OUTSIDE = 'was refused: it is outside the work folder';
+
+/** The path of a file of this machine; undefined for any other address. A path of none is as good as any outside. */
+function pathOf(url: string): string | undefined {
+  const address = URL.canParse(url) ? new URL(url) : undefined;
+  if (address?.protocol !== 'file:' || address.host !== '') return undefined;
+  try {
+    return fileURLToPath(address);
+  } catch {
+    return ''; // such as a slash that is hidden as %2F
+  }
+}
+
 /**
  * Lets a page read files of its own work folder and nothing else, and keeps a list of what went wrong.
  *
@@ -89,14 +102,20 @@ export class Guard {
     return this.#session.send('Fetch.failRequest', { requestId, errorReason: 'AccessDenied' });
   }
 
+  /** What is elsewhere by its address is not even looked for: to look may call another machine, and tells what is there. */
   async #whyNot(url: string): Promise<string | undefined> {
-    if (!url.startsWith('file:')) return 'was refused: a page may fetch nothing from the network';
+    const path = pathOf(url);
+    if (path === undefined) return 'was refused: a page may fetch nothing from the network';
+    if (!this.#holds(path)) return OUTSIDE;
     try {
-      const path = await realpath(fileURLToPath(url));
-      return path.startsWith(this.#folder + sep) ? undefined : 'was refused: it is outside the work folder';
+      return this.#holds(await realpath(path)) ? undefined : OUTSIDE;
     } catch {
       return 'does not exist';
     }
+  }
+
+  #holds(path: string): boolean {
+    return path.startsWith(this.#folder + sep);
   }
 
   #shown(url: string): string {

@@ -4,11 +4,13 @@ import { PrintError } from './print-error.js';
 
 /**
  * Once all fonts asked for have come: how many have, and pairs of what is not as it should be and the complaint about
- * it. A part wider than its page would make Chromium shrink the whole document without a word.
+ * it. A part wider than its page would make Chromium shrink the whole document without a word. A page that goes elsewhere
+ * after a while would do so in the middle of the next document.
  */
 const LOOK = `document.fonts.ready.then(() => ({ fonts: [...document.fonts].filter(({ status }) => status === 'loaded').length, faults: [
   ...(document.title ? [] : [['title', 'it has no title']]),
   ...(document.documentElement.lang ? [] : [['lang', 'it has no language']]),
+  ...(document.querySelector('meta[http-equiv=refresh i]') ? [['refresh', 'it goes elsewhere by itself']] : []),
   ...[...document.fonts].filter((font) => font.status === 'error')
     .map(({ family }) => [family, 'the font ' + family + ' cannot be used']),
   ...[...document.images].filter((image) => !image.naturalWidth)

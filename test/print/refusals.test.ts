@@ -57,7 +57,6 @@ describe('print() refuses a page', () => {
     ['a frame in a frame', () => `<iframe sandbox srcdoc="<img src='${at}/a.png'>"></iframe>`],
     ['a frame in its own text', () => `<iframe src="data:text/html,<img src='${at}/a.png'>"></iframe>`],
     ['an embedded object', () => `<object data="${at}/a.svg" type="image/svg+xml"></object>`],
-    ['another page', () => `<meta http-equiv="refresh" content="0;url=${at}/a.html">`],
     ['a name', () => '<img src="https://example.org/a.png">'],
     ['a socket of another kind', () => '<link rel="stylesheet" href="ftp://127.0.0.1/a.css">'],
   ])('that asks the network for %s', async (_, body) => {
