@@ -1,3 +1,5 @@
+import { homedir } from 'node:os';
+import { join } from 'node:path';
 import { MachineError } from '../diagnostics/errors.js';
 import { bundledBrowser } from './bundled.js';
 import { browserOnMachine } from './machine-browsers.js';
@@ -42,10 +44,17 @@ async function program(named: string): Promise<string> {
   ]);
 }
 
+/**
+ * Where `npx puppeteer browsers install` has put the browser that belongs to this release. `puppeteer` itself is not
+ * asked: it looks for its settings in the folder that the user is in, and runs them, whoever put them there.
+ */
 async function installedByPuppeteer(): Promise<string | undefined> {
-  const { default: puppeteer } = await import('puppeteer');
-  for (const headless of ['shell', true] as const) {
-    const path = puppeteer.executablePath({ browser: 'chrome', headless });
+  const { Browser, computeExecutablePath, detectBrowserPlatform } = await import('@puppeteer/browsers');
+  const { PUPPETEER_REVISIONS } = await import('puppeteer-core/internal/revisions.js');
+  if (!detectBrowserPlatform()) return undefined;
+  const cacheDir = process.env.PUPPETEER_CACHE_DIR ?? join(homedir(), '.cache', 'puppeteer');
+  for (const browser of [Browser.CHROMEHEADLESSSHELL, Browser.CHROME] as const) {
+    const path = computeExecutablePath({ cacheDir, browser, buildId: PUPPETEER_REVISIONS[browser] });
     if (await isProgram(path)) return path;
   }
   return undefined;

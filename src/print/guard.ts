@@ -1,7 +1,7 @@
 import { realpath } from 'node:fs/promises';
 import { sep } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import type { CDPSession } from 'puppeteer';
+import type { CDPSession } from 'puppeteer-core';
 import { PrintError } from './print-error.js';
 
 const EMPTY = {

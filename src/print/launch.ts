@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { closeSync, openSync } from 'node:fs';
 import { devNull } from 'node:os';
-import puppeteer, { type Browser } from 'puppeteer';
+import puppeteer, { type Browser } from 'puppeteer-core';
 import { MachineError } from '../diagnostics/errors.js';
 import type { BrowserChoice } from './browser.js';
 import { OLDEST_MAJOR } from './machine-browsers.js';

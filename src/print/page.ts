@@ -1,4 +1,4 @@
-import type { CDPSession } from 'puppeteer';
+import type { CDPSession } from 'puppeteer-core';
 import { Guard } from './guard.js';
 import { PrintError } from './print-error.js';
 

@@ -1,7 +1,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import type { Browser, CDPSession } from 'puppeteer';
+import type { Browser, CDPSession } from 'puppeteer-core';
 import { MachineError } from '../diagnostics/errors.js';
 import type { BrowserChoice } from './browser.js';
 import { launch } from './launch.js';

@@ -12,6 +12,6 @@ export const printerVersion: string = (() => {
   const hash = createHash('sha256');
   for (const name of readdirSync(HERE).sort())
     if (/(?<!\.d)\.[jt]s$/.test(name)) hash.update(name).update(readFileSync(new URL(name, HERE)));
-  const { version } = createRequire(import.meta.url)('puppeteer/package.json') as { version: string };
+  const { version } = createRequire(import.meta.url)('puppeteer-core/package.json') as { version: string };
   return hash.update(version).digest('hex');
 })();

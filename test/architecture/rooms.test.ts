@@ -31,7 +31,9 @@ const STRANGERS = [
 const ONLY_IN: Record<string, string[]> = {
   mathjs: ['formula'],
   commander: ['cli'],
-  puppeteer: ['print'],
+  puppeteer: [], // it runs what lies in the folder that the user is in
+  'puppeteer-core': ['print'],
+  '@puppeteer': ['print'],
   yaml: ['reading'],
   zod: ['reading', 'kit', 'figures', 'problems', 'lesson', 'exchange', 'practice', 'pack'],
   'markdown-it': ['sheets'],

@@ -6,7 +6,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { PrintError } from '../../src/print/print-error.js';
 import { Printer } from '../../src/print/printer.js';
-import { fingerprint } from '../print/fingerprint.js';
+import { linksIn, lookAt } from '../print/fingerprint.js';
 import { page, workFolder } from '../print/sample-page.js';
 import { asking, idle } from './ways.js';
 
@@ -47,7 +47,7 @@ async function refusal(html: string): Promise<string | undefined> {
     expect(existsSync(to)).toBe(false);
     return (error as Error).message;
   }
-  expect(JSON.stringify(await fingerprint(to))).not.toMatch(/Nobody may|root:/);
+  expect(JSON.stringify(await lookAt(to))).not.toMatch(/Nobody may|root:/);
   return undefined;
 }
 
@@ -115,4 +115,10 @@ it('a page that goes elsewhere later is refused, and the next one does not suffe
   expect(await refusal(page(later))).toMatch(/it goes elsewhere by itself/);
   await sleep(1200);
   expect(await refusal(page('<p>The next</p>'))).toBeUndefined();
+});
+
+it('a link in a document is found where there is one', async () => {
+  const to = join(work, 'links.pdf');
+  await printer.print({ html: page('<a href="file:///etc/passwd">a</a> <a href="#b">b</a><p id="b">'), to });
+  expect(await linksIn(to)).toEqual(['file:///etc/passwd']);
 });

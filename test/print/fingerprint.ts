@@ -39,6 +39,16 @@ export function lookAt(path: string): Promise<Look> {
   return withPdf(path, lookOf);
 }
 
+/** Where the links of a PDF lead that leave it, and what it would do by itself. */
+export function linksIn(path: string): Promise<string[]> {
+  return withPdf(path, async (pdf) => {
+    const annotations = await Promise.all((await pagesOf(pdf)).map((page) => page.getAnnotations()));
+    const links = annotations.flat().map(({ url, unsafeUrl, action }) => url ?? unsafeUrl ?? action);
+    const acts = [await pdf.getOpenAction(), await pdf.getJSActions(), await pdf.getAttachments()];
+    return [...links, ...acts.map((act) => act && JSON.stringify(act))].filter((one) => !!one);
+  });
+}
+
 async function lookOf(pdf: PDFDocumentProxy): Promise<Look> {
   const pages = await pagesOf(pdf);
   const { info } = await pdf.getMetadata();
