@@ -1,4 +1,4 @@
-import { existsSync, lstatSync, mkdirSync, readFileSync, renameSync, rmdirSync, unlinkSync } from 'node:fs';
+import { lstatSync, mkdirSync, readFileSync, renameSync, rmdirSync, unlinkSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { z } from 'zod';
 import { MachineError } from '../diagnostics/errors.js';
@@ -41,6 +41,11 @@ export const madeFolder = (privateFolder: string): string => join(privateFolder,
  * @throws {MachineError} naming the file that cannot be put in its place
  */
 export function moveAll(folder: string, privateFolder: string, { gone, made }: Changes): void {
+  for (const name of made)
+    if (leadsElsewhere(folder, name))
+      throw new MachineError(`cannot write ${join(folder, name)}: a link stands where a folder should be`, [
+        'Take the link away, or name another folder with --out.',
+      ]);
   const moves = [
     ...gone.map((name): Move => ({ name, gone: true, replaces: true })),
     ...made.map((name): Move => {
@@ -48,7 +53,7 @@ export function moveAll(folder: string, privateFolder: string, { gone, made }: C
       return { name, gone: false, replaces };
     }),
   ];
-  const folders = [...new Set(made.flatMap(above))].filter((name) => !existsSync(join(folder, name)));
+  const folders = [...new Set(made.flatMap(above))].filter((name) => !isThere(join(folder, name)));
   mkdirSync(join(privateFolder, REPLACED));
   writeSafely(join(privateFolder, JOURNAL), JSON.stringify({ folders, moves }));
   for (const [index, one] of moves.entries()) {
@@ -67,18 +72,20 @@ export function moveAll(folder: string, privateFolder: string, { gone, made }: C
 
 /** Makes the folder what it was before a run that moved some things and not all. May be cut short and done again. */
 export function takeBack(folder: string, privateFolder: string): void {
-  const { folders, moves } = journalIn(privateFolder);
+  const { folders, moves } = journalIn(folder, privateFolder);
   for (const [index, { name, gone, replaces }] of [...moves.entries()].reverse()) {
     const to = join(folder, name);
     const old = join(privateFolder, REPLACED, String(index));
     const made = join(privateFolder, MADE, name);
-    if (replaces && existsSync(old)) renameSync(old, to);
+    if (replaces && isThere(old)) renameSync(old, to);
     // Back to where it was made, so that it is not taken for one that is still to be taken back.
-    if (!replaces && !gone && !existsSync(made) && isNoFolder(to)) renameSync(to, made);
+    if (!replaces && !gone && !isThere(made) && isNoFolder(to)) renameSync(to, made);
   }
   for (const name of folders.toReversed()) quietly(() => rmdirSync(join(folder, name)));
   quietly(() => unlinkSync(join(privateFolder, JOURNAL)));
 }
+
+const isThere = (path: string): boolean => lstatSync(path, { throwIfNoEntry: false }) !== undefined;
 
 /** Something is there, and it is no folder: a folder is never moved. */
 const isNoFolder = (path: string): boolean =>
@@ -90,12 +97,27 @@ function above(name: string): string[] {
   return parts.map((_, at) => parts.slice(0, at + 1).join('/'));
 }
 
-/** Nothing was moved before there was a whole journal. */
-function journalIn(privateFolder: string): z.output<typeof journal> {
+/** Whether a link stands on the way: then what is done to that name is done somewhere else. */
+const leadsElsewhere = (folder: string, name: string): boolean =>
+  above(name).some((part) => lstatSync(join(folder, part), { throwIfNoEntry: false })?.isSymbolicLink());
+
+/**
+ * Nothing was moved before there was a whole journal. One that leads elsewhere was not written by a run, but came with
+ * a folder that somebody sent: what it says would move files of other folders.
+ */
+function journalIn(folder: string, privateFolder: string): z.output<typeof journal> {
+  const nothing = { folders: [], moves: [] };
   try {
-    return journal.parse(JSON.parse(readFileSync(join(privateFolder, JOURNAL), 'utf8')));
+    const file = join(privateFolder, JOURNAL);
+    if (!lstatSync(file).isFile()) return nothing; // a pipe never ends
+    const told = journal.parse(JSON.parse(readFileSync(file, 'utf8')));
+    const names = [...told.moves.map(({ name }) => name), ...told.folders];
+    const inside = ({ name }: Move, index: number): boolean =>
+      !leadsElsewhere(privateFolder, `${REPLACED}/${index}`) &&
+      !leadsElsewhere(privateFolder, `${MADE}/${name}`);
+    return told.moves.every(inside) && !names.some((name) => leadsElsewhere(folder, name)) ? told : nothing;
   } catch {
-    return { folders: [], moves: [] };
+    return nothing;
   }
 }
 

@@ -1,4 +1,4 @@
-import { mkdirSync, rmdirSync, statSync, unlinkSync, writeFileSync } from 'node:fs';
+import { lstatSync, mkdirSync, rmdirSync, statSync, unlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { MachineError } from '../diagnostics/errors.js';
 import { because } from '../print/disk.js';
@@ -42,9 +42,11 @@ export function openOutFolder(out: string, task: Task): OutFolder {
   } catch (error) {
     tidyUp();
     const { code = '' } = error as NodeJS.ErrnoException;
-    const why = ['EEXIST', 'ENOTDIR'].includes(code)
-      ? 'a file stands where a folder should be'
-      : because(error);
+    const why = leadsNowhere(path)
+      ? 'a link that leads nowhere stands there'
+      : ['EEXIST', 'ENOTDIR'].includes(code)
+        ? 'a file stands where a folder should be'
+        : because(error);
     throw new MachineError(`cannot write into the folder ${out}: ${why}`, [ANOTHER_FOLDER]);
   }
 }
@@ -65,6 +67,15 @@ function makeFolder(path: string): string | undefined {
     throw error;
   }
   return first ?? path;
+}
+
+function leadsNowhere(path: string): boolean {
+  if (!lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink()) return false;
+  try {
+    return !statSync(path, { throwIfNoEntry: false });
+  } catch {
+    return true; // it leads round and round
+  }
 }
 
 /** Removes a folder and those above it up to the one told, as far as they are empty. */

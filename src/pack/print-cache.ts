@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Stats } from 'node:fs';
-import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Printed, type PrintStore, sha256Of } from '../print/print-store.js';
 import { later } from '../problems/later.js';
@@ -9,6 +9,8 @@ import { digestOf, keyOf } from './cache-key.js';
 
 /** Changes with the way that entries are named or keyed: one version never reads what another wrote. */
 const FOLDER = 'prints-1';
+/** What a run writes before it has the name of an entry. */
+const PART = /^part-[\da-f-]{36}$/;
 const DAY = 86_400_000;
 
 /** What is thrown away at the end of a run: days that it was not used for, and bytes of what this run did not use. */
@@ -75,7 +77,9 @@ export class PrintCache implements PrintStore {
 
   async #found(key: string): Promise<Printed | undefined> {
     for (const entry of (await this.#entries()).get(key) ?? []) {
-      const pdf = await readFile(this.#path(fileOf(entry))).catch(() => undefined);
+      const path = this.#path(fileOf(entry));
+      const isFile = (await lstat(path).catch(() => undefined))?.isFile();
+      const pdf = isFile ? await readFile(path).catch(() => undefined) : undefined;
       if (!pdf) continue; // another run has used it, or thrown it away
       const sha256 = sha256Of(pdf);
       if (sealOf(key, sha256) === entry.seal)
@@ -115,9 +119,9 @@ export class PrintCache implements PrintStore {
     return undefined;
   }
 
-  /** Files that are no entries, for a day at least: a run that is under way may be writing one. */
+  /** What became no entry, for a day at least: a run that is under way may be writing one. Nothing else is ours. */
   async #strays(names: readonly string[]): Promise<string[]> {
-    const others = names.filter((name) => !entryIn(name));
+    const others = names.filter((name) => PART.test(name));
     const changed = await Promise.all(others.map(async (name) => (await this.#about(name))?.mtimeMs ?? 0));
     return others.filter((_, at) => Math.abs(Date.now() - (changed[at] ?? 0)) > DAY);
   }

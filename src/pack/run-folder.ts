@@ -2,11 +2,11 @@ import {
   closeSync,
   constants,
   existsSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   openSync,
   readdirSync,
-  readFileSync,
   renameSync,
   rmSync,
   statSync,
@@ -15,6 +15,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
+import { readText } from '../reading/text.js';
 import { takeBack } from './moves.js';
 import { lifeOf, thisWorker, workerSchema } from './worker.js';
 
@@ -89,7 +90,8 @@ export function otherRuns(folder: string, own: string): Run[] {
 
 function runIn(folder: string, name: string): Run | undefined {
   try {
-    const [told = '', beats = ''] = readFileSync(join(folder, name, RUN), 'utf8').split('\n');
+    if (!isFolder(join(folder, name))) return undefined;
+    const [told = '', beats = ''] = readText(join(folder, name, RUN), 'run').split('\n');
     const working = existsSync(join(folder, name, WORKING));
     return { ...runSchema.parse(JSON.parse(told)), name, working, beats: beats.length };
   } catch {
@@ -113,7 +115,8 @@ export function bury(folder: string, own: string, name: string): void {
 /** One that died while it buried another has that one's to settle too. */
 function settle(folder: string, dead: string): void {
   const taken = join(dead, TAKEN);
-  if (existsSync(taken)) for (const name of readdirSync(taken)) settle(folder, join(taken, name));
+  if (isFolder(taken))
+    for (const name of readdirSync(taken)) if (isFolder(join(taken, name))) settle(folder, join(taken, name));
   takeBack(folder, dead);
 }
 
@@ -127,11 +130,14 @@ export function buryAll(folder: string, own: string): void {
   }
 }
 
-/** What another user has made cannot be removed. */
+/** No run is behind a link, and what another user has made cannot be removed. */
 function isOurs(path: string): boolean {
   const user = process.getuid?.() ?? 0;
-  return user === 0 || statSync(path, { throwIfNoEntry: false })?.uid === user;
+  return isFolder(path) && (user === 0 || statSync(path, { throwIfNoEntry: false })?.uid === user);
 }
+
+const isFolder = (path: string): boolean =>
+  lstatSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
 function isOld(path: string): boolean {
   const changed = statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Date.now();

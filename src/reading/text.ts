@@ -45,10 +45,23 @@ function open(file: string): number {
   throw missing;
 }
 
-const NOT_THERE = new Set(['ENOENT', 'ENOTDIR', 'ENXIO', 'ENODEV', 'EISDIR', 'ENAMETOOLONG', 'EINVAL']);
+const NOT_THERE = new Set([
+  'ENOENT',
+  'ENOTDIR',
+  'ENXIO',
+  'ENODEV',
+  'EISDIR',
+  'ENAMETOOLONG',
+  'ELOOP',
+  'EINVAL',
+]);
 
-const notRead = (file: string, error: unknown): MachineError =>
-  new MachineError(`cannot read ${file}: ${(error as Error).message}`);
+function notRead(file: string, error: unknown): MachineError {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return new MachineError(
+    `cannot read ${file}: ${['EACCES', 'EPERM'].includes(code) ? 'you may not read it' : message}`,
+  );
+}
 
 /**
  * The text of a file that somebody wrote.

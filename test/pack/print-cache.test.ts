@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -66,9 +67,9 @@ describe('a print cache', () => {
     const days = [0, 13, 15, -15]; // ago; the last is of a clock that was wrong
     for (const [at, name] of files().entries())
       renameSync(path(name), path(name.replace(/\d+$/, String(dayNow() - (days[at] ?? 0)))));
-    writeFileSync(path('part-old'), 'x');
-    writeFileSync(path('part-new'), 'x');
-    utimesSync(path('part-old'), 1, 1);
+    const [old, fresh] = [`part-${randomUUID()}`, `part-${randomUUID()}`];
+    for (const name of [old, fresh, 'part-of-a-novel']) writeFileSync(path(name), 'x');
+    for (const name of [old, 'part-of-a-novel']) utimesSync(path(name), 1, 1);
     const of = (name: string): number => dayNow() - Number(name.split('.')[2]);
     await open().clear();
     expect(
@@ -77,8 +78,9 @@ describe('a print cache', () => {
         .map(of)
         .sort(),
     ).toEqual([0, 13]);
-    expect(files()).toContain('part-new');
-    expect(files()).not.toContain('part-old');
+    expect(files()).toContain(fresh);
+    expect(files()).not.toContain(old);
+    expect(files()).toContain('part-of-a-novel'); // somebody's own
     await open().clear({ days: 14, bytes: 'print 1'.length });
     expect(
       files()
