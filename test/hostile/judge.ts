@@ -64,7 +64,10 @@ export function throughAll(kind: Nasty['kind'], file: string): Outcome {
       print: 'plain',
       variant: '7KQ-2M4-X',
       ...(kind === 'list' ? { learners: file } : {}),
-      only: new Set(ALL.filter((one) => kind === 'list' || !['grid', 'marks'].includes(one))),
+      // With all that is printed for a class the cards that last are left out: they say nothing of a course but its name.
+      only: new Set(
+        ALL.filter((one) => ['list', 'course'].includes(kind) || !['grid', 'marks'].includes(one)),
+      ),
     });
     return { documents: plan.documents.map(made) };
   } catch (error) {
