@@ -5,6 +5,7 @@ import { CommandError, ReportedError } from '../diagnostics/errors.js';
 import { printDiagnostics } from '../diagnostics/print.js';
 import { lists } from './lists.js';
 import { addMake } from './make.js';
+import { missingPart } from './missing-part.js';
 import type { Streams } from './streams.js';
 import { checkedText, faultText, workText } from './text.js';
 import { addVerify } from './verify.js';
@@ -111,7 +112,8 @@ export async function run(words: readonly string[], streams: Streams): Promise<n
   try {
     await program(streams).parseAsync([...words], { from: 'user' });
     return 0;
-  } catch (error) {
+  } catch (thrown) {
+    const error = missingPart(thrown) ?? thrown;
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
     if (!(error instanceof ContentError || error instanceof ReportedError)) throw error;
     streams.err(faultText(error));

@@ -1,6 +1,6 @@
 import { execFile } from 'node:child_process';
 import { rmSync } from 'node:fs';
-import { lstat, mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { homedir, tmpdir } from 'node:os';
 import { dirname, isAbsolute, join } from 'node:path';
@@ -12,6 +12,7 @@ import { versionOf } from './program.js';
 
 const PACKAGE = '@sparticuz/chromium';
 const UNPACK = 'require(process.argv[1]).executablePath().catch(e => { throw e.message })';
+const HOUR = 3_600_000;
 const entry = createRequire(import.meta.url).resolve(PACKAGE);
 
 /**
@@ -58,6 +59,7 @@ async function isOurs(folder: string): Promise<boolean> {
 }
 
 async function unpackAside(folder: string): Promise<string> {
+  await removeLeftOvers(folder);
   const aside = await mkdtemp(`${folder}.part-`);
   try {
     await unpack(aside, folder);
@@ -68,6 +70,17 @@ async function unpackAside(folder: string): Promise<string> {
     throw error;
   }
   return folder;
+}
+
+/** What a run that was ended by force had unpacked, 200 MB at most; one that is under way takes seconds. */
+async function removeLeftOvers(folder: string): Promise<void> {
+  const beside = dirname(folder);
+  for (const name of await readdir(beside)) {
+    const path = join(beside, name);
+    if (!/^chromium-[\d.]+\.part-/.test(name) || !(await isOurs(path))) continue;
+    const { mtimeMs } = await lstat(path);
+    if (Math.abs(Date.now() - mtimeMs) > HOUR) await rm(path, { recursive: true, force: true });
+  }
 }
 
 let temporary: Promise<string> | undefined;

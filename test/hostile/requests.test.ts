@@ -74,6 +74,7 @@ describe('a page that asks for something is refused, and no connection is made',
   );
 
   it.each([
+    'https://example.org/a',
     'chrome://version',
     'chrome-extension://a/b',
     'devtools://devtools/bundled/inspector.html',

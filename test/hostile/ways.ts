@@ -54,6 +54,8 @@ export const asking: Ways = {
 
 /** Ways that come to nothing by themselves, since nothing is run, clicked or known any more. */
 export const idle: Ways = {
+  'a hint of a connection': (at) =>
+    `<link rel="preconnect" href="${at}"><link rel="preconnect" crossorigin href="${at}"><link rel="dns-prefetch" href="${at}">`,
   'a script': (at) => `<script src="${at}"></script><script type="module" src="${at}"></script>`,
   'a script of its own': (at) =>
     `<script>fetch('${at}'); new Image().src = '${at}'; new WebSocket('${at.replace(/^http/, 'ws')}');
@@ -74,14 +76,4 @@ export const idle: Ways = {
      <object classid="${at}" codebase="${at}"></object><?xml-stylesheet href="${at}"?><html manifest="${at}">`,
 };
 
-const HINTS = [
-  'preload',
-  'modulepreload',
-  'prefetch',
-  'prerender',
-  'preconnect',
-  'dns-prefetch',
-  'icon',
-  'manifest',
-  'import',
-];
+const HINTS = ['preload', 'modulepreload', 'prefetch', 'prerender', 'icon', 'manifest', 'import'];

@@ -1,10 +1,11 @@
-import { chmod, lstat, mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { chmod, lstat, mkdir, mkdtemp, readdir, rm, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { bundledBrowser } from '../../src/print/bundled.js';
 import { versionOf } from '../../src/print/program.js';
 
+const PRIVATE = { recursive: true, mode: 0o700 };
 let cache: string;
 
 beforeAll(async () => {
@@ -19,6 +20,10 @@ describe.runIf(process.platform === 'linux' && process.arch === 'x64')('bundledB
   it('unpacks into a private folder named after its version, whatever lies in the temporary one', async () => {
     const temporary = join(cache, 'tmp');
     await mkdir(temporary);
+    // One that was being unpacked when its run was ended by force, long ago, and one that is being unpacked.
+    for (const name of ['old', 'new'])
+      await mkdir(join(cache, `benchleaf/chromium-146.0.0.part-${name}`), PRIVATE);
+    await utimes(join(cache, 'benchleaf/chromium-146.0.0.part-old'), 1, 1);
     await writeFile(join(temporary, 'chromium'), 'a planted program');
     vi.stubEnv('TMPDIR', temporary);
     vi.stubEnv('XDG_CACHE_HOME', cache);
@@ -29,7 +34,10 @@ describe.runIf(process.platform === 'linux' && process.arch === 'x64')('bundledB
       expect((await lstat(folder)).mode & 0o777).toBe(0o700);
     }
     expect(await readdir(temporary)).toEqual(['chromium']);
-    expect(await readdir(join(cache, 'benchleaf'))).toEqual(['chromium-147.0.0']);
+    expect(await readdir(join(cache, 'benchleaf'))).toEqual([
+      'chromium-146.0.0.part-new',
+      'chromium-147.0.0',
+    ]);
   });
 
   it('finds it again without unpacking', async () => {
