@@ -1,4 +1,4 @@
-import { lstatSync, mkdirSync, readFileSync, renameSync, rmdirSync, unlinkSync } from 'node:fs';
+import { lstatSync, mkdirSync, readFileSync, renameSync, rmdirSync, type Stats, unlinkSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { z } from 'zod';
 import { MachineError } from '../diagnostics/errors.js';
@@ -85,11 +85,19 @@ export function takeBack(folder: string, privateFolder: string): void {
   quietly(() => unlinkSync(join(privateFolder, JOURNAL)));
 }
 
-const isThere = (path: string): boolean => lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+/** What stands there, links as they are; nothing either where a file stands on the way. */
+function about(path: string): Stats | undefined {
+  try {
+    return lstatSync(path);
+  } catch {
+    return undefined;
+  }
+}
+
+const isThere = (path: string): boolean => about(path) !== undefined;
 
 /** Something is there, and it is no folder: a folder is never moved. */
-const isNoFolder = (path: string): boolean =>
-  lstatSync(path, { throwIfNoEntry: false })?.isDirectory() === false;
+const isNoFolder = (path: string): boolean => about(path)?.isDirectory() === false;
 
 /** The folders that a file lies in, the outer first: `a`, `a/b` for `a/b/c.pdf`. */
 function above(name: string): string[] {
@@ -99,7 +107,7 @@ function above(name: string): string[] {
 
 /** Whether a link stands on the way: then what is done to that name is done somewhere else. */
 const leadsElsewhere = (folder: string, name: string): boolean =>
-  above(name).some((part) => lstatSync(join(folder, part), { throwIfNoEntry: false })?.isSymbolicLink());
+  above(name).some((part) => about(join(folder, part))?.isSymbolicLink());
 
 /**
  * Nothing was moved before there was a whole journal. One that leads elsewhere was not written by a run, but came with
@@ -109,7 +117,7 @@ function journalIn(folder: string, privateFolder: string): z.output<typeof journ
   const nothing = { folders: [], moves: [] };
   try {
     const file = join(privateFolder, JOURNAL);
-    if (!lstatSync(file).isFile()) return nothing; // a pipe never ends
+    if (!about(file)?.isFile()) return nothing; // a pipe never ends
     const told = journal.parse(JSON.parse(readFileSync(file, 'utf8')));
     const names = [...told.moves.map(({ name }) => name), ...told.folders];
     const inside = ({ name }: Move, index: number): boolean =>

@@ -1,4 +1,4 @@
-import { lstatSync, mkdirSync, rmdirSync, statSync, unlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, mkdirSync, rmdirSync, statSync, unlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { MachineError } from '../diagnostics/errors.js';
 import { because } from '../print/disk.js';
@@ -70,12 +70,12 @@ function makeFolder(path: string): string | undefined {
 }
 
 function leadsNowhere(path: string): boolean {
-  if (!lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink()) return false;
   try {
-    return !statSync(path, { throwIfNoEntry: false });
+    if (!lstatSync(path).isSymbolicLink()) return false;
   } catch {
-    return true; // it leads round and round
+    return false;
   }
+  return !existsSync(path); // nor does one that leads round and round
 }
 
 /** Removes a folder and those above it up to the one told, as far as they are empty. */

@@ -78,6 +78,12 @@ describe.runIf(process.platform !== 'win32')('a folder for documents that somebo
     expect(readFileSync(join(out, 'book.pdf/chapter.txt'), 'utf8')).toBe(PRECIOUS);
   });
 
+  it('with a file where folders go: told, and it stays', async () => {
+    await expect(make('notes.txt/deep/book.pdf')).rejects.toThrow(
+      `cannot write ${join(out, 'notes.txt/deep/book.pdf')}: `,
+    );
+  });
+
   it('that is a link to nowhere, or to itself: told', async () => {
     symlinkSync(at('nowhere'), at('dangling'));
     symlinkSync(at('round'), at('round'));
