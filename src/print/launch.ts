@@ -60,7 +60,7 @@ async function start({ path, env }: BrowserChoice, profile: string): Promise<Bro
     executablePath: path,
     headless: 'shell',
     args: flags(),
-    env: { ...process.env, TMPDIR: profile, ...env }, // what it leaves when it is killed goes with its profile
+    env: { ...process.env, ...env },
     userDataDir: profile,
     pipe: true, // a port would be open to everyone on the machine
     waitForInitialPage: false, // we open our own
@@ -93,7 +93,7 @@ function complaintOf({ path, env }: BrowserChoice, profile: string): string {
   try {
     const args = ['--headless', ...flags(), `--user-data-dir=${profile}`, '--remote-debugging-pipe'];
     const { stderr } = spawnSync(path, args, {
-      env: { ...process.env, TMPDIR: profile, ...env },
+      env: { ...process.env, ...env },
       stdio: ['ignore', 'ignore', 'pipe', nobody, nobody],
       encoding: 'utf8',
       timeout: 10_000,

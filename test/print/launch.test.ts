@@ -48,13 +48,6 @@ describe.runIf(process.platform === 'linux')('launch(choice, profile)', () => {
     await browser.close();
   });
 
-  it('keeps what the browser writes by the way in its profile', async () => {
-    const said = join(work, 'said');
-    const browser = await launchAsUser(await behind(`echo "$TMPDIR" > "${said}"`));
-    expect((await readFile(said, 'utf8')).trim()).toBe(join(work, 'profile'));
-    await browser.close();
-  });
-
   it.each([
     ['exit 1', /does not start/, undefined],
     [
