@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 import { ContentError } from '../diagnostics/diagnostic.js';
 import { CommandError, ReportedError } from '../diagnostics/errors.js';
-import { printDiagnostics } from '../diagnostics/print.js';
+import { harmless, printDiagnostics } from '../diagnostics/print.js';
 import { lists } from './lists.js';
 import { addMake } from './make.js';
 import { missingPart } from './missing-part.js';
@@ -19,7 +19,7 @@ export function program({ out, err }: Streams): Command {
     )
     .version(version())
     .showHelpAfterError('(benchleaf --help explains the commands)')
-    .configureOutput({ writeOut: out, writeErr: err })
+    .configureOutput({ writeOut: out, writeErr: (text) => err(harmless(text)) })
     .exitOverride();
 
   addMake(benchleaf, { out, err });

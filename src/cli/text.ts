@@ -4,7 +4,7 @@ import type { CalculationEntry } from '../calculations/catalogue.js';
 import type { Worked } from '../calculations/work.js';
 import { ContentError } from '../diagnostics/diagnostic.js';
 import type { ReportedError } from '../diagnostics/errors.js';
-import { printDiagnostics } from '../diagnostics/print.js';
+import { harmless, printDiagnostics } from '../diagnostics/print.js';
 import type { Checked } from '../pack/check.js';
 import type { Made } from '../pack/make.js';
 import { counted } from '../units/words.js';
@@ -73,5 +73,5 @@ export function madeText({ variant, documents, shard }: Made, folder: string): s
 export function faultText(error: ContentError | ReportedError): string {
   if (error instanceof ContentError) return `${printDiagnostics(error.diagnostics, error.sources)}\n`;
   const { message, hints } = error;
-  return `benchleaf: ${hints.length > 0 ? `${message}. ${hints.join(' ')}` : message}\n`;
+  return harmless(`benchleaf: ${hints.length > 0 ? `${message}. ${hints.join(' ')}` : message}\n`);
 }

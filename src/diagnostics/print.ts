@@ -34,14 +34,13 @@ function printOne(d: Diagnostic, source: readonly string[] | undefined): string 
     lines.push(`  ${' '.repeat(number.length)} | ${indent}${'^'.repeat(Math.max(1, d.length ?? 1))}`);
   }
   for (const hint of d.hints) lines.push(`  hint: ${shortened(hint)}`);
-  return lines.map(harmless).join('\n');
+  // A line's end inside one of them would look like a message of its own.
+  return lines.map((line) => harmless(line.replaceAll('\n', '\uFFFD'))).join('\n');
 }
 
 const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
 
-/** Control characters of somebody's file could move the cursor or change the terminal. */
-function harmless(line: string): string {
-  return line.replace(/[\p{Cc}\u2028\u2029\u202A-\u202E\u2066-\u2069]/gu, (mark) =>
-    mark === '\t' ? mark : '\uFFFD',
-  );
+/** Control characters of somebody's file or command could move the cursor or change the terminal. */
+export function harmless(text: string): string {
+  return text.replace(/[^\P{Cc}\t\n]|[\u2028\u2029\u202A-\u202E\u2066-\u2069]/gu, '\uFFFD');
 }

@@ -116,7 +116,7 @@ export class FormulaError extends Error {
 export class NoValueError extends FormulaError {}
 
 /**
- * Value of a formula's right-hand side, such as `m*(z + n)/2`; a left-hand side `a = …` is allowed and ignored.
+ * Value of a formula's right-hand side, such as `m*(z + n)/2`; a name may stand before it, `a = …`, and is ignored.
  * `sin(A)` takes radians, `sind(A)` degrees. `pi` is known.
  *
  * @throws {FormulaError} for anything but arithmetic or an unknown symbol; {NoValueError} for no finite number
@@ -157,8 +157,13 @@ export function withNumbers(text: string, shown: Readonly<Record<string, string>
   });
 }
 
-function rightSide(text: string): string {
-  return text.slice(text.indexOf('=') + 1).trim();
+/** A name with its equals sign: it is shown, and not worked. */
+const LEFT = /^\s*[A-Za-z][\w.]*\s*=(?!=)/;
+const EQUALS = /(?<![<>!=])=(?!=)/;
+
+/** A formula without the name that stands before it, `m*z` of `d = m*z`. */
+export function rightSide(text: string): string {
+  return text.replace(LEFT, '').trim();
 }
 
 /**
@@ -171,6 +176,8 @@ export function parseFormula(text: string): ParsedFormula {
   if (known) return known;
   if (text.length > LONGEST) throw new FormulaError(`a formula may have ${LONGEST} characters at most`);
   if (rightSide(text) === '') throw new FormulaError('a formula is missing');
+  if (EQUALS.test(rightSide(text)))
+    throw new FormulaError(`"${text}" cannot be read: only a name may stand before =`);
   let tree: MathNode;
   try {
     tree = maths.parse(rightSide(text));
@@ -185,9 +192,11 @@ export function parseFormula(text: string): ParsedFormula {
 }
 
 function refuseAllButArithmetic(node: MathNode, path: string): void {
-  const { type, op, name } = node as { type: string; op?: string; name?: string };
+  const { type, op, name, value } = node as { type: string; op?: string; name?: string; value?: unknown };
   if (!NODES.has(type))
     throw new FormulaError(`${type.replace('Node', '').toLowerCase()} is not allowed in a formula`);
+  if (type === 'ConstantNode' && !Number.isFinite(value))
+    throw new FormulaError(`${value} is not allowed in a formula`);
   if (type === 'OperatorNode' && !OPERATORS.has(op ?? ''))
     throw new FormulaError(`${op} is not allowed in a formula`);
   if (type === 'FunctionNode' && !FUNCTIONS.has(name ?? ''))

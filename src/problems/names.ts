@@ -1,5 +1,5 @@
 import { nearest } from '../diagnostics/suggest.js';
-import { evaluateFormula, FormulaError, FUNCTIONS, NoValueError } from '../formula/formula.js';
+import { evaluateFormula, FormulaError, FUNCTIONS, NoValueError, rightSide } from '../formula/formula.js';
 import { Fault } from './fault.js';
 
 /** A name in a formula: `teeth`, `wheel.depthOfCut`, `settings.0.holes`, `d_a`. */
@@ -18,7 +18,7 @@ function prepare(formula: string): Prepared {
   const known = prepared.get(formula);
   if (known) return known;
   const names: string[] = [];
-  const text = renamed(formula.slice(formula.indexOf('=') + 1).trim(), (name) => {
+  const text = renamed(rightSide(formula), (name) => {
     if (!names.includes(name)) names.push(name);
     return `v${names.indexOf(name)}`;
   });

@@ -84,9 +84,11 @@ function measured(text: string, unit: string): number | string | undefined {
   if (unit !== '') return parseLength(`${text} ${unit}`);
   const length = /(?:mm|in|")$/.test(text) ? parseLength(text) : undefined;
   if (length !== undefined) return length;
-  if (/^[+-]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text)) return Number(text);
+  if (/^[+-]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text)) return finite(Number(text));
   return /^[A-Za-z][\w -]*$/.test(text) ? text : undefined;
 }
+
+const finite = (value: number): number | undefined => (Number.isFinite(value) ? value : undefined);
 
 function steps(from: number, to: number, step: number): number[] | undefined {
   const count = Math.floor((to - from) / step + 1e-9) + 1;

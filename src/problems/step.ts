@@ -30,7 +30,7 @@ export function parseStep(text: string, unit: string, system: UnitSystem): Step 
   if (!found) return undefined;
   const size = Number(found.size);
   const of = found.of ?? '';
-  if (!(size > 0)) return undefined;
+  if (!(size > 0) || !Number.isFinite(size)) return undefined;
   if (of === '%' && unit !== '%') return { size, kind: 'percent' };
   if (/^(minute|′)/i.test(of)) return { size: size / 60, kind: 'minute' };
   if (/^(second|″)/i.test(of)) return { size: size / 3600, kind: 'second' };

@@ -1,3 +1,5 @@
+import { withHyphen } from './length.js';
+
 const DMS =
   /^(?<sign>[+-])?(?:(?<d>\d+(?:\.\d+)?)\s*(?:d|°|deg))\s*(?:(?<m>\d+(?:\.\d+)?)\s*(?:m|'|′))?\s*(?:(?<s>\d+(?:\.\d+)?)\s*(?:s|"|″))?$/i;
 
@@ -7,7 +9,11 @@ const DMS =
  * @returns decimal degrees, or undefined when the text is no angle
  */
 export function parseAngle(text: string): number | undefined {
-  const trimmed = text.trim();
+  const value = angleOf(withHyphen(text));
+  return value === undefined || Number.isFinite(value) ? value : undefined;
+}
+
+function angleOf(trimmed: string): number | undefined {
   if (/^[+-]?(?:\d+(?:\.\d+)?|\.\d+)$/.test(trimmed)) return Number(trimmed);
   const found = DMS.exec(trimmed)?.groups;
   if (!found) return undefined;

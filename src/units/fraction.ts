@@ -1,3 +1,5 @@
+import { withHyphen } from './length.js';
+
 const TEXT =
   /^(?<sign>[+-])?(?:(?:(?<whole>\d{1,9})[ -]+)?(?<top>\d{1,12})\/(?<bottom>\d{1,12})|(?<int>\d{1,9})(?:\.(?<places>\d{1,9}))?|\.(?<only>\d{1,9}))$/;
 
@@ -7,7 +9,7 @@ const TEXT =
  * @returns numerator and denominator, whole numbers not yet in lowest terms; undefined when the text is none
  */
 export function parseFraction(text: string): { numerator: number; denominator: number } | undefined {
-  const found = TEXT.exec(text.trim())?.groups;
+  const found = TEXT.exec(withHyphen(text))?.groups;
   if (!found) return undefined;
   const { sign, whole, top, bottom, int, places, only } = found;
   const decimals = places ?? only ?? '';

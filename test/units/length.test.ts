@@ -14,11 +14,23 @@ describe('parseLength', () => {
     ['2-23/32in', 69.05625],
     ['0.0315"', 0.8001],
     ['-3', -3],
+    ['−3.00\u202Fmm', -3],
+    ['−1 1/2 in', -38.1],
   ])('%s', (text, mm) => expect(parseLength(text)).toBeCloseTo(mm, 10));
 
-  it.each(['', 'mm', '1/0', '1..2', '1 2', 'NaN', 'Infinity', '3 cm', '1/2/3'])('refuses "%s"', (text) =>
-    expect(parseLength(text)).toBeUndefined(),
-  );
+  it.each([
+    '',
+    'mm',
+    '1/0',
+    '1..2',
+    '1 2',
+    'NaN',
+    'Infinity',
+    '3 cm',
+    '1/2/3',
+    '9'.repeat(400),
+    `${'9'.repeat(308)}in`,
+  ])('refuses "%s"', (text) => expect(parseLength(text)).toBeUndefined());
 });
 
 describe('angles', () => {
@@ -28,6 +40,7 @@ describe('angles', () => {
     ['5°37′30″', 5.625],
     ['5° 37\' 30"', 5.625],
     ['-0d30m', -0.5],
+    ['−5° 37′ 30″', -5.625],
   ])('parseAngle(%s)', (text, degrees) => expect(parseAngle(text)).toBeCloseTo(degrees, 12));
 
   it('parseAngle refuses sixty minutes and words', () => {
@@ -35,9 +48,14 @@ describe('angles', () => {
     expect(parseAngle('five')).toBeUndefined();
   });
 
+  it('parseAngle refuses what is past all numbers', () => {
+    expect(parseAngle('9'.repeat(400))).toBeUndefined();
+    expect(parseAngle(`${'9'.repeat(400)}d1m`)).toBeUndefined();
+  });
+
   it('what formatAngle writes, parseAngle reads, to half a second', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 360, noNaN: true }), (degrees) => {
+      fc.property(fc.double({ min: -360, max: 360, noNaN: true }), (degrees) => {
         const read = parseAngle(formatAngle(degrees)) ?? Number.NaN;
         expect(Math.abs(read - degrees) * 3600).toBeLessThanOrEqual(0.5 + 1e-6);
       }),
