@@ -11,7 +11,10 @@ import { type Call, callsIn, changes, traced } from './trace.js';
 const can = (...command: readonly [string, ...string[]]): boolean =>
   spawnSync(command[0], command.slice(1)).status === 0;
 const linux = process.platform === 'linux';
-const [strace, unshare] = [linux && can('strace', '-V'), linux && can('unshare', '-rn', 'true')];
+const [strace, unshare] = [
+  linux && can('strace', '-f', '-o', '/dev/null', 'true'),
+  linux && can('unshare', '-rn', 'true'),
+];
 
 const sent = new StrangersFolder();
 const out = join(sent.root, 'out');
