@@ -39,7 +39,7 @@ it('reads exact numbers as people write them', () => {
     const parsed = parseFraction(text);
     return parsed && new Fraction(parsed.numerator, parsed.denominator).toFraction(true);
   };
-  expect(['12', '7.5', '.25', '5/7', '1 1/14', '1-1/14', '-3/4', ' 2.50 '].map(read)).toEqual([
+  expect(['12', '7.5', '.25', '5/7', '1 1/14', '1-1/14', '-3/4', ' 2.50 ', '−1 1/2'].map(read)).toEqual([
     '12',
     '7 1/2',
     '1/4',
@@ -48,6 +48,7 @@ it('reads exact numbers as people write them', () => {
     '1 1/14',
     '-3/4',
     '2 1/2',
+    '-1 1/2',
   ]);
   for (const text of ['', '1/0', '1,5', '1e3', 'x', '1/2/3', '0x10', '--1', '1 2', '9'.repeat(40)])
     expect(parseFraction(text), text).toBeUndefined();

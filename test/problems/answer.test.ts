@@ -67,6 +67,7 @@ describe('how an answer is printed, and what is taken as right', () => {
   it.each([
     [{ to: '0.01 furlong' }, 'mm'],
     [{ to: '0' }, 'rev/min'],
+    [{ to: '9'.repeat(400) }, ''],
     [{ to: '1', accept: 'much' }, ''],
   ])('refuses the rule %j', (rule, unit) =>
     expect(() => answerOf(subject(1.5, unit), rule, 'mm')).toThrow(/cannot read the step/),

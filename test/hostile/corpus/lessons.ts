@@ -17,6 +17,11 @@ const words: Nasty[] = [
     'a power past all numbers': () => works('  a: { formula: "9^9^9^9", check: a = 1 }\n'),
   }),
   ...nasties('lesson', 'told', {
+    'a formula before the equals sign of a formula': () =>
+      lesson({
+        head: 'example: { teeth: 60 }\nworks: { a: { formula: "teeth^teeth^teeth = teeth/3", check: a = 20 } }\n',
+        body: '{{worked "a"}}\n\n{{problems}}\n',
+      }),
     'each within each': () => said('{{#each a}}'.repeat(500) + '{{/each}}'.repeat(500)),
     'each over a range of a billion': () => said('{{#each (range 1000000000)}}x{{/each}}'),
     'if within if, ten thousand deep': () => said('{{#if kit}}'.repeat(5000) + '{{/if}}'.repeat(5000)),
