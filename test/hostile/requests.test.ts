@@ -53,7 +53,7 @@ async function refusal(html: string): Promise<string | undefined> {
 
 const ways = Object.entries(asking);
 const NETWORK =
-  /was refused: a page may fetch nothing from the network|Unsafe attempt to load URL|goes elsewhere by itself/;
+  /was refused: a page may fetch nothing from the network|Unsafe attempt to load URL|could not be read|goes elsewhere by itself/;
 const OUTSIDE =
   /was refused: it is outside the work folder|Unsafe attempt to load URL|Not allowed to load local|could not be read|goes elsewhere by itself/;
 
