@@ -7,7 +7,7 @@ const read = (...parts: string[]): string => readFileSync(join('lessons', ...par
 const KIT = resolve('lessons/kits/harrow-lane.yaml');
 
 /** A lesson with a little of everything, that is worked in no time. */
-const MANY_KINDS = readFileSync('test/hostile/many-kinds.md', 'utf8');
+const MANY_KINDS = readFileSync('test/hostile/many-kinds.txt', 'utf8');
 
 /** Good files of each kind, to be spoilt. */
 export const samples: Readonly<Record<Nasty['kind'], readonly string[]>> = {
