@@ -7,7 +7,7 @@ import { readAll } from '../reading/all.js';
 import { printableName } from '../reading/glyphs.js';
 import type { Path } from '../reading/places.js';
 import { leadsAstray } from '../reading/plain-name.js';
-import { readText } from '../reading/text.js';
+import { leadsOut, readText } from '../reading/text.js';
 import { readYaml } from '../reading/yaml.js';
 import { type Job, jobSchema } from './job.js';
 import { isFile, kitHint, lessonFile, lessonHint, OWN_LESSONS } from './shelf.js';
@@ -87,6 +87,8 @@ function courseFrom(yaml: string, file: string): Course {
   const kit = resolve(here, data.kit);
   if (!isFile(kit))
     fault('kit', ['kit'], `there is no kit ${JSON.stringify(data.kit)}`, kitHint(data.kit, here));
+  else if (leadsOut(kit))
+    fault('kit', ['kit'], 'the kit is a link that leads out of its folder', 'Put the file itself there.');
   const lessons: string[] = [];
   for (const [index, folder] of data.lessons.entries()) {
     const found = lessonFile(folder, shelves);

@@ -1,6 +1,9 @@
-import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+import { closeSync, constants, fstatSync, openSync, readSync, realpathSync } from 'node:fs';
+import { dirname, sep } from 'node:path';
 import { ContentError } from '../diagnostics/diagnostic.js';
 import { CommandError, MachineError } from '../diagnostics/errors.js';
+
+const COPY = 'Put the file itself there.';
 
 /** Larger files than this are not opened; a real one has a few thousand bytes. */
 const LARGEST = 1_000_000;
@@ -63,12 +66,24 @@ function notRead(file: string, error: unknown): MachineError {
   );
 }
 
+/** Whether a file is a link that leads out of the folder in which it stands. */
+export function leadsOut(file: string): boolean {
+  try {
+    return !realpathSync(file).startsWith(realpathSync(dirname(file)) + sep);
+  } catch {
+    return false; // it leads nowhere
+  }
+}
+
 /**
- * The text of a file that somebody wrote.
+ * The text of a file that somebody wrote. A lesson is a folder that is sent about, so its file may be no link to
+ * somewhere else; kits, courses and lists that the user names may.
  *
- * @throws what `readBytes` throws; {ContentError} not UTF-8
+ * @throws what `readBytes` throws; {ContentError} not UTF-8, or a lesson that is elsewhere
  */
 export function readText(file: string, area: string): string {
+  if (area === 'lesson' && leadsOut(file))
+    throw wrong(file, `${area}/link`, 'this is a link that leads out of its folder', COPY);
   const bytes = readBytes(file, area);
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);

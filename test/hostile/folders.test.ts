@@ -94,11 +94,11 @@ describe.runIf(process.platform === 'linux')('in the place of a file', () => {
 const nobody = process.getuid?.() === 0 ? 65534 : undefined;
 
 describe.runIf(process.platform !== 'win32')('links that a user has made', () => {
-  it('to lessons, kits and lists of his own go on working', async () => {
+  it('to folders of lessons, and to kits and lists that he names, go on working', async () => {
     const place = folder('linked');
     for (const [name, text] of Object.entries(CONTENT)) writeFileSync(at('linked', `real-${name}`), text);
     mkdirSync(join(place, '01-small'));
-    symlinkSync(join(place, 'real-lesson.md'), join(place, '01-small/lesson.md'));
+    writeFileSync(join(place, '01-small/lesson.md'), CONTENT['lesson.md'] ?? '');
     symlinkSync(join(place, '01-small'), join(place, '02-other'));
     for (const name of ['kit.yaml', 'course.yaml', 'class.csv'])
       symlinkSync(`real-${name}`, join(place, name));
@@ -111,6 +111,28 @@ describe.runIf(process.platform !== 'win32')('links that a user has made', () =>
       const out = join(place, 'out');
       const { code, err } = await benchleaf('make', ...words, '--only', 'practice', '--quiet', '--out', out);
       expect([code, err]).toEqual([0, '']);
+    }
+  });
+
+  it('are not followed out of a lesson’s folder, or from a course to a kit that is elsewhere', async () => {
+    const place = folder('leading-out');
+    writeFileSync(at('secret'), 'title: nobody’s business\n');
+    symlinkSync(at('secret'), join(place, 'lesson.md'));
+    symlinkSync(at('secret'), join(place, 'kit.yaml'));
+    mkdirSync(join(place, '01-small'));
+    writeFileSync(join(place, '01-small/lesson.md'), CONTENT['lesson.md'] ?? '');
+    writeFileSync(join(place, 'course.yaml'), course('lessons: [01-small]\n', 'kit.yaml'));
+    for (const words of [
+      ['check', place],
+      ['make', place, ...QUICK],
+      ['make', join(place, 'course.yaml'), ...QUICK],
+    ]) {
+      const { code, err } = await benchleaf(...words);
+      expect([code, err]).toEqual([
+        1,
+        expect.stringMatching(/:\d+:\d+: error.+ link that leads out of its folder/),
+      ]);
+      expect(err).not.toContain('business');
     }
   });
 
