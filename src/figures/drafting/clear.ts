@@ -39,7 +39,13 @@ const grown = ({ left, top, right, bottom }: Extent, by: number): Extent => ({
 const apart = (a: Extent, b: Extent, by: number): boolean =>
   a.right + by < b.left || b.right + by < a.left || a.bottom + by < b.top || b.bottom + by < a.top;
 
-const crosses = (room: Extent, p: Point, q: Point): boolean => shareWithin(room, p, q) !== undefined;
+/** A quick look first: most lines are nowhere near most labels. */
+const crosses = (room: Extent, p: Point, q: Point): boolean =>
+  !(p.x < room.left && q.x < room.left) &&
+  !(p.x > room.right && q.x > room.right) &&
+  !(p.y < room.top && q.y < room.top) &&
+  !(p.y > room.bottom && q.y > room.bottom) &&
+  shareWithin(room, p, q) !== undefined;
 
 /**
  * Which part of a stretch lies in a room, from and to, as shares of it: what is left of it between the room's sides, and
