@@ -10,7 +10,7 @@ type KeyProblem = Key['lessons'][number]['problems'][number];
 type KeyPart = KeyProblem['parts'][number];
 
 const workshops = KITS.flatMap((kit) => UNITS.map((units) => ({ kit, units })));
-const VARIANTS = 4;
+const VARIANTS = 2;
 
 /** Spaces of every kind as one, as a page is read. */
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
